@@ -1,0 +1,82 @@
+using Nookwright.Measure;
+using Nookwright.Projects;
+using Nookwright.Shop;
+
+namespace Nookwright.Cutting;
+
+/// <summary>What is to be cut, from what, with which saws: all that planning needs to know of a job, or of a bare list.</summary>
+/// <param name="Parts">The parts.</param>
+/// <param name="Matches">Groups of dimensions that must not be split over visits.</param>
+/// <param name="Runs">Running grain: part ids in order, from one strip of one sheet.</param>
+/// <param name="Stock">Sheets and offcuts.</param>
+/// <param name="Saws">What the saws take and reach.</param>
+/// <param name="Rules">What comes first.</param>
+public sealed record CutRequest(
+    IReadOnlyList<CutPart> Parts,
+    IReadOnlyList<CutMatch> Matches,
+    IReadOnlyList<CutRun> Runs,
+    IReadOnlyList<StockPiece> Stock,
+    SawLimits Saws,
+    CutRules Rules
+);
+
+/// <summary>A rectangle to cut.</summary>
+/// <param name="Id">Unique.</param>
+/// <param name="Letter">What is written on it.</param>
+/// <param name="Name">What it is.</param>
+/// <param name="Material">The material's id.</param>
+/// <param name="Length">To be cut to, one way; a held part's blank size.</param>
+/// <param name="Width">To be cut to, the other way; a held part's blank size.</param>
+/// <param name="Figure">Which of the two the figure runs along.</param>
+/// <param name="Awaits">The readings it waits for; empty for a part that is cut to size now.</param>
+public sealed record CutPart(
+    string Id,
+    string Letter,
+    string Name,
+    string Material,
+    Length Length,
+    Length Width,
+    PanelFigure Figure,
+    IReadOnlyList<string> Awaits
+)
+{
+    /// <summary>True while it is only broken down oversize.</summary>
+    public bool IsHeld => Awaits.Count > 0;
+}
+
+/// <summary>Dimensions that must be cut in one visit.</summary>
+/// <param name="Id">The group's id.</param>
+/// <param name="Sides">Part ids with the dimension meant.</param>
+/// <param name="Because">Why.</param>
+public sealed record CutMatch(string Id, IReadOnlyList<Parts.PartSide> Sides, string Because);
+
+/// <summary>A running grain to cut: parts side by side along one strip, in order.</summary>
+/// <param name="Id">The run's id.</param>
+/// <param name="Parts">Part ids in order.</param>
+public sealed record CutRun(string Id, IReadOnlyList<string> Parts);
+
+/// <summary>A kind of sheet, or an offcut.</summary>
+/// <param name="Id">Unique.</param>
+/// <param name="Material">The material's id.</param>
+/// <param name="Length">Along the figure.</param>
+/// <param name="Width">Across it.</param>
+/// <param name="Quantity">How many there are; null for as many as needed.</param>
+/// <param name="Price">Of one; null when unknown.</param>
+/// <param name="IsOffcut">From the rack: used before any sheet.</param>
+/// <param name="HasFigure">False when parts may be turned whatever they say.</param>
+public sealed record StockPiece(
+    string Id,
+    string Material,
+    Length Length,
+    Length Width,
+    int? Quantity,
+    decimal? Price,
+    bool IsOffcut,
+    bool HasFigure
+);
+
+/// <summary>What comes first.</summary>
+/// <param name="VisitsFirst">True for one visit per dimension, then sheets; false for sheets alone, as in the public instances.</param>
+/// <param name="Seed">For whatever the search draws by lot: same request, same seed, same plan.</param>
+/// <param name="Effort">How many improvement rounds at most; 0 for the constructive plan alone.</param>
+public sealed record CutRules(bool VisitsFirst = true, int Seed = 1, int Effort = 200);
