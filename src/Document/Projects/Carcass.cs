@@ -1,3 +1,7 @@
+using System.ComponentModel.DataAnnotations;
+using Nookwright.Measure;
+using Nookwright.Records;
+
 namespace Nookwright.Projects;
 
 /// <summary>A box: sides, bottom, top or stretchers, partitions, shelves, back.</summary>
@@ -37,6 +41,7 @@ public sealed record Carcass : Piece
     public IReadOnlyList<BoxShelf> Shelves { get; init; } = [];
 
     /// <summary>The edging on all front edges; bare when null.</summary>
+    [RefersTo("shop/edgings")]
     public string? FrontEdge { get; init; }
 }
 
@@ -89,9 +94,11 @@ public sealed record BoxBack : Kept
     public BackFixing Fixing { get; init; }
 
     /// <summary>The sheet it is made of; the box's own when null.</summary>
+    [RefersTo("shop/sheets")]
     public string? Material { get; init; }
 
     /// <summary>How many slats; 2 when null.</summary>
+    [Range(1, 20)]
     public int? Slats { get; init; }
 
     /// <summary>The height of a slat; 4 in or 100 mm when null.</summary>
@@ -141,6 +148,7 @@ public sealed record BoxShelf : Kept
     public ShelfKind Kind { get; init; }
 
     /// <summary>Which bay between partitions, counted from 1 at the left.</summary>
+    [Range(1, 20)]
     public int Bay { get; init; } = 1;
 
     /// <summary>From the top of the bottom to the shelf's underside.</summary>
@@ -167,15 +175,18 @@ public enum ShelfKind
 public sealed record Doors : Piece
 {
     /// <summary>The id of the box; the doors stand where its front is and look where it looks.</summary>
+    [RefersTo("pieces")]
     public required string Box { get; init; }
 
     /// <summary>Which bay of the box, from 1 at the left; null for the whole width.</summary>
+    [Range(1, 20)]
     public int? Bay { get; init; }
 
     /// <summary>Inside the box's edges or over them.</summary>
     public DoorStyle Style { get; init; }
 
     /// <summary>One door, or two meeting in the middle.</summary>
+    [Range(1, 2)]
     public int Count { get; init; } = 1;
 
     /// <summary>Which side a single door is hung on.</summary>
@@ -200,6 +211,7 @@ public sealed record Doors : Piece
     public FigureOnDoor Figure { get; init; }
 
     /// <summary>The edging on all four edges; bare when null.</summary>
+    [RefersTo("shop/edgings")]
     public string? Edge { get; init; }
 }
 

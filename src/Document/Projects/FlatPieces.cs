@@ -1,3 +1,6 @@
+using System.ComponentModel.DataAnnotations;
+using Nookwright.Measure;
+
 namespace Nookwright.Projects;
 
 /// <summary>A flat board that lies level: straight or L-shaped in plan, one layer or doubled.</summary>
@@ -27,6 +30,7 @@ public abstract record FlatPiece : Piece
     public LMake Make { get; init; }
 
     /// <summary>1, or 2 for doubled.</summary>
+    [Range(1, 2)]
     public int Layers { get; init; } = 1;
 
     /// <summary>Edging.</summary>
@@ -81,6 +85,7 @@ public sealed record ToeBase : Piece
     public required SizeText Height { get; init; }
 
     /// <summary>How many cross members stand between front and back, the two ends counted; 3 when null.</summary>
+    [Range(2, 20)]
     public int? CrossMembers { get; init; }
 }
 

@@ -1,4 +1,6 @@
 using System.Text.Json.Serialization;
+using Nookwright.Measure;
+using Nookwright.Records;
 
 namespace Nookwright.Projects;
 
@@ -23,6 +25,7 @@ public abstract record Piece : Kept
     public string? Name { get; init; }
 
     /// <summary>The id of the sheet it is made of, where a member does not say otherwise.</summary>
+    [RefersTo("shop/sheets")]
     public string? Material { get; init; }
 
     /// <summary>Where its left front lower corner stands in the room.</summary>
@@ -82,15 +85,19 @@ public sealed record LongBy : Kept
 public sealed record EdgedSides : Kept
 {
     /// <summary>The left end.</summary>
+    [RefersTo("shop/edgings")]
     public string? Left { get; init; }
 
     /// <summary>The right end.</summary>
+    [RefersTo("shop/edgings")]
     public string? Right { get; init; }
 
     /// <summary>The front edge (flat panels) or lower edge (upright ones).</summary>
+    [RefersTo("shop/edgings")]
     public string? Front { get; init; }
 
     /// <summary>The back edge (flat panels) or upper edge (upright ones).</summary>
+    [RefersTo("shop/edgings")]
     public string? Back { get; init; }
 }
 

@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using Nookwright.Measure;
+using Nookwright.Records;
 using Nookwright.Shop;
 
 namespace Nookwright.Projects;
@@ -7,15 +9,18 @@ namespace Nookwright.Projects;
 public sealed record Project : Kept
 {
     /// <summary>What kind of file this is: always <c>nookwright-job</c>.</summary>
+    [JsonRequired]
     public string Format { get; init; } = "nookwright-job";
 
     /// <summary>The version of the document's form, for upgrades.</summary>
+    [JsonRequired]
     public int Version { get; init; } = 1;
 
     /// <summary>The job's name, as on the packet's cover.</summary>
     public string Name { get; init; } = "";
 
     /// <summary>What a bare number means, and what sizes are shown in.</summary>
+    [JsonRequired]
     public LengthUnit Units { get; init; }
 
     /// <summary>The shop's smallest mark, to which finished sizes are rounded; null for 1/32 in or 0.5 mm.</summary>
@@ -104,6 +109,7 @@ public sealed record Row : Kept
     public RowDirection Direction { get; init; }
 
     /// <summary>Ids of the pieces in order: from the left, from the bottom, from the front.</summary>
+    [RefersTo("pieces")]
     public IReadOnlyList<string> Pieces { get; init; } = [];
 
     /// <summary>The gap between neighbours; none when null.</summary>

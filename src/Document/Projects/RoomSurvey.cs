@@ -1,3 +1,7 @@
+using System.Text.Json.Serialization;
+using Nookwright.Measure;
+using Nookwright.Records;
+
 namespace Nookwright.Projects;
 
 /// <summary>Everything read of the recess, as taken, and the things in it.</summary>
@@ -26,9 +30,11 @@ public sealed record RoomReading : Kept
     public required string Id { get; init; }
 
     /// <summary>What was measured.</summary>
+    [JsonRequired]
     public RoomReadingKind Kind { get; init; }
 
     /// <summary>Where in plan.</summary>
+    [JsonRequired]
     public PlaceInPlan At { get; init; }
 
     /// <summary>The height of the reading above the floor's high point; for a lean, the height it was taken over.</summary>
@@ -107,9 +113,11 @@ public sealed record RoomThing : Kept
     public required string Id { get; init; }
 
     /// <summary>What it is.</summary>
+    [JsonRequired]
     public RoomThingKind Kind { get; init; }
 
     /// <summary>Which wall it is on.</summary>
+    [JsonRequired]
     public Wall Wall { get; init; }
 
     /// <summary>

@@ -1,4 +1,6 @@
-using Nookwright.Projects;
+using System.ComponentModel.DataAnnotations;
+using Nookwright.Measure;
+using Nookwright.Records;
 
 namespace Nookwright.Shop;
 
@@ -52,6 +54,7 @@ public sealed record SheetGood : Kept
     public IReadOnlyList<StockSize> Stock { get; init; } = [];
 
     /// <summary>Mass per area of sheet in kg/m², or null when unknown.</summary>
+    [Range(0.1, 200.0)]
     public decimal? KilogramsPerSquareMetre { get; init; }
 
     /// <summary>Where the numbers come from.</summary>
@@ -68,9 +71,11 @@ public sealed record StockSize : Kept
     public required SizeText Width { get; init; }
 
     /// <summary>How many there are; null when as many as wanted can be bought.</summary>
+    [Range(0, 1000)]
     public int? Quantity { get; init; }
 
     /// <summary>The price of one in the maker's currency; null when unknown, zero for an offcut already paid for.</summary>
+    [Range(0.0, 1_000_000.0)]
     public decimal? Price { get; init; }
 
     /// <summary>True for an offcut on the rack, used before any sheet is bought.</summary>

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace Nookwright.Projects;
+namespace Nookwright.Records;
 
 /// <summary>A piece of the document that keeps the fields it does not know, so that nothing a newer program or a person added is lost.</summary>
 public abstract record Kept

@@ -1,4 +1,4 @@
-namespace Nookwright.Projects;
+namespace Nookwright.Measure;
 
 /// <summary>A size as the maker wrote it: a length, a plain number in the document's unit, or a formula.</summary>
 /// <param name="Text">As written; kept to the letter.</param>
