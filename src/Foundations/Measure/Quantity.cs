@@ -37,6 +37,12 @@ public readonly record struct Quantity(Fraction Amount, Dimension Dimension)
     /// <summary>True for a length.</summary>
     public bool IsLength => Dimension == Dimension.Length;
 
+    /// <summary>True for an amount of nanometres that a <see cref="Measure.Length"/> can hold.</summary>
+    public bool FitsLength =>
+        Fraction.Round(Amount, 0, MidpointRounding.AwayFromZero) is var rounded
+        && rounded >= new Fraction(-long.MaxValue)
+        && rounded <= new Fraction(long.MaxValue);
+
     /// <summary>A length as a quantity.</summary>
     public static Quantity Of(Length length) => new(new Fraction(length.Nanometres), Dimension.Length);
 
@@ -71,7 +77,7 @@ public readonly record struct Quantity(Fraction Amount, Dimension Dimension)
     /// <summary>The quotient; dimensions subtract. Throws on a zero divisor.</summary>
     public static Quantity operator /(Quantity a, Quantity b) =>
         new(
-            a.Amount / b.Amount,
+            b.Amount.IsZero ? throw new DivideByZeroException() : a.Amount / b.Amount,
             new(a.Dimension.LengthPower - b.Dimension.LengthPower, a.Dimension.AnglePower - b.Dimension.AnglePower)
         );
 
