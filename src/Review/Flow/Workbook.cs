@@ -1,5 +1,6 @@
 using Nookwright.Cutting;
 using Nookwright.Design;
+using Nookwright.Measure;
 using Nookwright.Parts;
 using Nookwright.Projects;
 using Nookwright.Survey;
@@ -23,4 +24,12 @@ public sealed record Workbook(
     CutRequest CutRequest,
     Plan? Plan,
     IReadOnlyList<Finding> Findings
-);
+)
+{
+    /// <summary>How lengths of this job are shown: to 1/64 in or 0.1 mm, so that a measured thickness shows as it is.</summary>
+    public LengthFormat Lengths { get; } =
+        Project.Units == LengthUnit.Inches ? LengthFormat.Inches(64) : LengthFormat.Millimetres(0.1m);
+
+    /// <summary>True when something must be mended before the job can be built.</summary>
+    public bool MustMend => Findings.Any(f => f.Severity == Severity.MustMend);
+}
