@@ -40,26 +40,27 @@ internal static class Angles
             return new Refusal("a right angle has no tangent.");
         var isFlat = SineOf(degrees).IsZero;
         return Quantity.Of(
-            isFlat ? Fraction.Zero : RealNumber.ToFraction(Math.Tan(Radians(degrees % Turn))) ?? Fraction.Zero
+            isFlat ? Fraction.Zero : RealNumber.ToFraction(Math.Tan(Radians(WithinOneTurn(degrees)))) ?? Fraction.Zero
         );
     }
 
     private static Fraction SineOf(Fraction degrees)
     {
-        var turned = degrees % Turn;
-        if (!(turned % Quarter).IsZero)
-            return RealNumber.ToFraction(Math.Sin(Radians(turned)))!.Value;
-        var quarters = (int)(turned / Quarter).ToDecimal();
-        return new Fraction(
-            ((quarters % 4) + 4)
-                % 4 switch
+        var turned = WithinOneTurn(degrees);
+        var quarters = turned / Quarter;
+        return quarters.Denominator.IsOne
+            ? new Fraction(
+                (int)quarters.Numerator switch
                 {
                     1 => 1,
                     3 => -1,
                     _ => 0,
                 }
-        );
+            )
+            : RealNumber.ToFraction(Math.Sin(Radians(turned)))!.Value;
     }
+
+    private static Fraction WithinOneTurn(Fraction degrees) => degrees - (Turn * Steps.Below(degrees / Turn));
 
     private static double Radians(Fraction degrees) => degrees.ToDouble() * Math.PI / 180;
 }

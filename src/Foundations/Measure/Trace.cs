@@ -10,15 +10,18 @@ public readonly record struct WhyLine(int Depth, Traced Number, bool AlreadyTold
 public static class Trace
 {
     /// <summary>The number and all it was made from, depth first; a number met twice is told once.</summary>
-    public static IEnumerable<WhyLine> Tell(Traced number) => Tell(number, 0, []);
-
-    private static IEnumerable<WhyLine> Tell(Traced number, int depth, HashSet<Traced> told)
+    public static IEnumerable<WhyLine> Tell(Traced number)
     {
-        var first = told.Add(number);
-        yield return new(depth, number, !first && number.Cause.From.Count > 0);
-        if (!first)
-            yield break;
-        foreach (var line in number.Cause.From.SelectMany(from => Tell(from, depth + 1, told)))
-            yield return line;
+        var told = new HashSet<Traced>();
+        // A stack of our own: a chain of sizes may be longer than the program's stack is deep.
+        var ahead = new Stack<(int Depth, Traced Number)>([(0, number)]);
+        while (ahead.TryPop(out var step))
+        {
+            var (depth, next) = step;
+            var isNew = told.Add(next);
+            yield return new(depth, next, !isNew && next.Cause.From.Count > 0);
+            foreach (var from in isNew ? next.Cause.From.Reverse() : [])
+                ahead.Push((depth + 1, from));
+        }
     }
 }

@@ -18,15 +18,14 @@ public static class WhyText
     public static IEnumerable<string> Tell(Traced number, LengthFormat format)
     {
         var told = new HashSet<Traced>();
-        var ahead = new Stack<(int Depth, Traced Number)>();
-        ahead.Push((0, number));
+        var ahead = new Stack<(int Depth, Traced Number)>([(0, number)]);
         while (ahead.TryPop(out var step))
         {
             var isNew = told.Add(step.Number);
             foreach (var line in isNew ? Lines(step.Number, format) : [AlreadyTold(step.Number, format)])
                 yield return new string(' ', 2 * step.Depth) + line;
-            if (isNew)
-                Ingredients(step.Number).Reverse().ToList().ForEach(next => ahead.Push((step.Depth + 1, next)));
+            foreach (var next in isNew ? WhyExpression.Ingredients(step.Number).Reverse() : [])
+                ahead.Push((step.Depth + 1, next));
         }
     }
 
@@ -48,7 +47,7 @@ public static class WhyText
 
     private static IEnumerable<string> Lines(Traced number, LengthFormat format)
     {
-        var head = $"{Head(number, format)}";
+        var head = Head(number, format);
         yield return number.Cause switch
         {
             Cause.Written(_, "") when number.Name is null => head,
@@ -75,6 +74,4 @@ public static class WhyText
         var amount = Amount(number.Amount, format);
         return number.Name is null ? amount : $"{number.Name} = {amount}";
     }
-
-    private static IEnumerable<Traced> Ingredients(Traced number) => WhyExpression.Ingredients(number);
 }
