@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Nookwright.Files;
+using Nookwright.Flow;
+
+namespace Nookwright.Cli.Commands;
+
+/// <summary><c>nookwright check FILE</c>: works the whole job through and says what was found.</summary>
+public static class CheckCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make(Terminal console)
+    {
+        var command = new Command("check", "Works the job through and says what must be mended or decided.")
+        {
+            JobArgument.File,
+            JobArgument.Json,
+        };
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetRequiredValue(JobArgument.File);
+            return JobArgument.With(
+                console,
+                path,
+                (job, workbook) =>
+                {
+                    var planned = workbook.WithPlan();
+                    if (parsed.GetValue(JobArgument.Json))
+                        console.Output.WriteLine(JsonAnswer.Write(Answer(planned)));
+                    else
+                        Tell(console, path, job, planned);
+                    return JobArgument.ExitOf(planned);
+                }
+            );
+        });
+        return command;
+    }
+
+    private static object Answer(Workbook workbook) =>
+        new
+        {
+            job = workbook.Project.Name,
+            mustMend = workbook.MustMend,
+            parts = workbook.PartList.Parts.Count,
+            held = workbook.PartList.Parts.Count(p => p.IsHeld),
+            sheets = workbook.Plan?.Sheets.Count,
+            visits = workbook.Plan?.Visits.Count,
+            findings = workbook.Findings.Select(JsonAnswer.Of),
+        };
+
+    private static void Tell(Terminal console, string path, OpenedJob job, Workbook workbook)
+    {
+        var held = workbook.PartList.Parts.Count(p => p.IsHeld);
+        var output = console.Output;
+        output.WriteLine(workbook.Project.Name);
+        output.WriteLine(
+            $"{workbook.BuiltIn.Pieces.Count} pieces, {workbook.PartList.Parts.Count} parts, {held} of them held until a reading is taken."
+        );
+        if (workbook.Plan is { } plan)
+            output.WriteLine(
+                $"{plan.Sheets.Count} sheets, {plan.Visits.Count} visits for {plan.DimensionsNow} distinct dimensions."
+            );
+        foreach (var finding in workbook.Findings.OrderByDescending(f => f.Severity))
+            output.WriteLine(JobArgument.Say(job, path, finding));
+        output.WriteLine(
+            workbook.MustMend ? "Something must be mended before this can be built." : "Nothing must be mended."
+        );
+    }
+}

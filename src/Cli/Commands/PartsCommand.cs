@@ -1,0 +1,98 @@
+using System.CommandLine;
+using Nookwright.Flow;
+using Nookwright.Parts;
+
+namespace Nookwright.Cli.Commands;
+
+/// <summary><c>nookwright parts FILE</c>: everything to make, by letter.</summary>
+public static class PartsCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make(Terminal console)
+    {
+        var command = new Command("parts", "Lists every part by letter, with the sizes the saw is set to.")
+        {
+            JobArgument.File,
+            JobArgument.Json,
+            JobArgument.Out,
+        };
+        command.SetAction(parsed =>
+            JobArgument.With(
+                console,
+                parsed.GetRequiredValue(JobArgument.File),
+                (_, workbook) =>
+                {
+                    var json = parsed.GetValue(JobArgument.Json) || parsed.GetValue(JobArgument.Out) is not null;
+                    var text = json ? JsonAnswer.Write(Answer(workbook)) : Table(workbook);
+                    OutFolder.WriteOrSay(console, parsed.GetValue(JobArgument.Out), "parts.json", text);
+                    return JobArgument.ExitOf(workbook);
+                }
+            )
+        );
+        return command;
+    }
+
+    private static string Table(Workbook workbook)
+    {
+        var lengths = workbook.Lengths;
+        var table = new TextTable("letter", "count>", "cut length>", "cut width>", "thick>", "material", "figure", "what");
+        foreach (var alike in workbook.PartList.Parts.GroupBy(p => p.Letter))
+        {
+            var part = alike.First();
+            table.Row(
+                part.Letter,
+                $"{alike.Count()}",
+                lengths.Print(part.Blank?.Length ?? part.CutLength.Length) + (part.IsHeld ? " held" : ""),
+                lengths.Print(part.Blank?.Width ?? part.CutWidth.Length) + (part.IsHeld ? " held" : ""),
+                lengths.Print(part.Panel.Thickness.Length),
+                part.Panel.Material,
+                $"{part.Panel.Figure}".ToLowerInvariant(),
+                string.Join(", ", alike.Select(p => p.Panel.Name))
+            );
+        }
+        return string.Join(Environment.NewLine, table.Lines());
+    }
+
+    private static object Answer(Workbook workbook) =>
+        new
+        {
+            job = workbook.Project.Name,
+            parts = workbook.PartList.Parts.Select(part => Of(part, workbook)),
+            matches = workbook.PartList.Matches.Select(m => new
+            {
+                m.Id,
+                size = JsonAnswer.Of(m.Size, workbook.Project.Units),
+                sides = m.Sides.Select(s => new { s.Part, s.Side }),
+                m.Because,
+                m.ByHand,
+            }),
+            runs = workbook.PartList.Runs,
+        };
+
+    private static object Of(Part part, Workbook workbook)
+    {
+        var unit = workbook.Project.Units;
+        return new
+        {
+            part.Id,
+            part.Letter,
+            part.Panel.Name,
+            part.Panel.Material,
+            thickness = JsonAnswer.Of(part.Panel.Thickness.Length, unit),
+            finishedLength = JsonAnswer.Of(part.Panel.Length.Length, unit),
+            finishedWidth = JsonAnswer.Of(part.Panel.Width.Length, unit),
+            cutLength = JsonAnswer.Of(part.CutLength.Length, unit),
+            cutWidth = JsonAnswer.Of(part.CutWidth.Length, unit),
+            part.Panel.Figure,
+            held = part.Blank is { } blank
+                ? new
+                {
+                    length = JsonAnswer.Of(blank.Length, unit),
+                    width = JsonAnswer.Of(blank.Width, unit),
+                    blank.Awaits,
+                }
+                : null,
+            part.Run,
+        };
+    }
+}

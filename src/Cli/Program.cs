@@ -1,0 +1,3 @@
+using Nookwright.Cli;
+
+return CommandLine.Run(args, Console.Out, Console.Error);
