@@ -28,11 +28,12 @@ public sealed class FieldLines
     }
 
     /// <summary>The refusal with its file and the line of its field.</summary>
-    public Refusal Placed(Refusal refusal, string file)
-    {
-        var line = refusal.Field is null ? null : (int?)LineOf(refusal.Field);
-        return refusal with { File = file, Line = refusal.Line ?? line };
-    }
+    public Refusal Placed(Refusal refusal, string file) =>
+        refusal with
+        {
+            File = file,
+            Line = refusal.Line ?? LineOf(refusal.Field ?? ""),
+        };
 
     /// <summary>Fields that are written twice in the same place, each at its second line.</summary>
     public IEnumerable<Refusal> Doubles() => Doubles(_top, "");

@@ -51,9 +51,10 @@ public static class JobText
         if (migrations.BringUpToDate(document) is { } version)
             return [version];
         var unfit = FormCheck.Of(document, Forms.Of<Project>()).ToList();
-        if (unfit.Count == 0)
-            project = RecordJson.FromJson<Project>(document);
-        return unfit;
+        if (unfit.Count > 0)
+            return unfit;
+        project = RecordJson.FromJson<Project>(document);
+        return [.. ProjectChecks.Of(project)];
     }
 
     private static JsonDocumentOptions DocumentOptions =>
@@ -67,7 +68,7 @@ public static class JobText
     private static Refusal? NotAJob(JsonNode? json)
     {
         if (json is not JsonObject document)
-            return new($"This is JSON but not a job: {Hint}.", Line: 1);
+            return new($"This is JSON but not a job: {Hint}.");
         if (document["format"] is not { } format)
             return new($"This file does not say that it is a job: {Hint}.", "format");
         return format.GetValueKind() is JsonValueKind.String && format.GetValue<string>() == Format

@@ -25,7 +25,7 @@ public class BadInputTests
             },
             {
                 "\n[1, 2]",
-                "a.nook.json:1: This is JSON but not a job: a job begins with { \"format\": \"nookwright-job\", \"version\": 1, … }."
+                "a.nook.json:2: This is JSON but not a job: a job begins with { \"format\": \"nookwright-job\", \"version\": 1, … }."
             },
             {
                 "{\n\"name\": \"nookwright\" }",
