@@ -10,15 +10,15 @@ public abstract record Cause
     /// <summary>What it was made from, in order; empty at the ends of the chain.</summary>
     public virtual IReadOnlyList<Traced> From => [];
 
-    internal virtual IReadOnlySet<string> AwaitedReadings()
+    internal virtual IReadOnlySet<string> AwaitedReadings() =>
+        From.Select(from => from.Awaits).Aggregate((IReadOnlySet<string>)FrozenSet<string>.Empty, Both);
+
+    /// <summary>All of both; one of the two itself where it holds the other, since most numbers wait for the same few readings.</summary>
+    private static IReadOnlySet<string> Both(IReadOnlySet<string> a, IReadOnlySet<string> b)
     {
-        var awaited = From.Where(t => t.IsHeld).ToList();
-        return awaited.Count switch
-        {
-            0 => FrozenSet<string>.Empty,
-            1 => awaited[0].Awaits,
-            _ => awaited.SelectMany(t => t.Awaits).ToFrozenSet(),
-        };
+        if (ReferenceEquals(a, b) || b.IsSubsetOf(a))
+            return a;
+        return a.IsSubsetOf(b) ? b : a.Concat(b).ToHashSet();
     }
 
     /// <summary>Somebody wrote it.</summary>
@@ -37,7 +37,7 @@ public abstract record Cause
         public override IReadOnlyList<Traced> From => Planned is null ? [] : [Planned];
 
         internal override IReadOnlySet<string> AwaitedReadings() =>
-            IsTaken ? FrozenSet<string>.Empty : base.AwaitedReadings().Append(Id).ToFrozenSet();
+            IsTaken ? FrozenSet<string>.Empty : base.AwaitedReadings().Append(Id).ToHashSet();
     }
 
     /// <summary>A rule sets it.</summary>

@@ -46,17 +46,16 @@ public sealed class Formula
     /// <param name="lookUp">Finds a named number; a refusal without field and column gets this formula's.</param>
     /// <param name="bare">The document's unit, for hints in messages.</param>
     public Outcome<Traced> Evaluate(Func<string, Outcome<Traced>> lookUp, LengthUnit bare) =>
-        _root.Evaluate(new FormulaGround(lookUp, bare, Place));
+        _root.Evaluate(new FormulaGround(lookUp, bare, Place)).Then(Fits);
 
     /// <summary>The length it comes to; a formula that is nothing but a number takes the document's unit.</summary>
-    /// <inheritdoc cref="Evaluate" path="/param[@name='lookUp']"/>
     /// <param name="lookUp">Finds a named number; a refusal without field and column gets this formula's.</param>
     /// <param name="bare">The document's unit.</param>
     public Outcome<Traced> EvaluateLength(Func<string, Outcome<Traced>> lookUp, LengthUnit bare)
     {
-        if (BareNumber() is { } number)
-            return Fits(Traced.Written(number * TypedUnit.Of(bare).One, Text.Trim(), Place));
-        return Evaluate(lookUp, bare).Then(number => number.Amount.IsLength ? Fits(number) : NoLength(number, bare));
+        if (BareNumber() is { } written)
+            return Fits(Traced.Written(written * TypedUnit.Of(bare).One, Text.Trim(), Place));
+        return Evaluate(lookUp, bare).Then<Traced>(number => number.Amount.IsLength ? number : NoLength(number, bare));
     }
 
     /// <inheritdoc/>
@@ -73,7 +72,7 @@ public sealed class Formula
         };
 
     private Outcome<Traced> Fits(Traced number) =>
-        number.Amount.FitsLength
+        number.Amount.FitsLength || !number.Amount.IsLength
             ? number
             : Refuse($"\"{Text.Trim()}\" comes to a length longer than any room; check the numbers.");
 

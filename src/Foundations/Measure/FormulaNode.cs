@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Nookwright.Trouble;
 
 namespace Nookwright.Measure;
@@ -17,13 +18,15 @@ internal sealed record FormulaGround(Func<string, Outcome<Traced>> LookUp, Lengt
 /// <param name="Text">As written.</param>
 internal abstract record FormulaNode(int Start, string Text)
 {
-    /// <summary>A formula deeper than any maker writes would exhaust the stack, so numbers that big are refused too.</summary>
+    // Sizes that square each other over and over would grow past any memory; this is a number of 1200 digits.
     private const int MostBits = 4096;
 
     public abstract IEnumerable<FormulaName> Names { get; }
 
     public Outcome<Traced> Evaluate(FormulaGround ground)
     {
+        if (!RuntimeHelpers.TryEnsureSufficientExecutionStack())
+            return ground.Refuse(this, $"{Text} stands too deep inside other sums; name a part of it.");
         var outcome = Work(ground);
         return outcome.Ok && !IsWithinReason(outcome.Value.Amount)
             ? ground.Refuse(this, $"{Text} comes to a number too large or too fine to work with; check the formula.")

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Nookwright.Trouble;
 
 namespace Nookwright.Measure;
@@ -178,11 +177,10 @@ internal sealed class FormulaReader(TypedText text)
             '_' => true,
             '.' => char.IsLetterOrDigit(text.Ahead(1)) || text.Ahead(1) == '_',
             '-' => char.IsLetterOrDigit(text.Before) && char.IsLetterOrDigit(text.Ahead(1)),
-            var now => char.IsLetterOrDigit(now)
-                && CharUnicodeInfo.GetUnicodeCategory(now) != UnicodeCategory.OtherNumber,
+            var now => char.IsLetterOrDigit(now),
         };
 
-    private string Since(int start) => text.Text[start..text.At];
+    private string Since(int start) => text.Text[start..text.At].TrimEnd();
 
     private static bool StartsName(char sign) => sign == '_' || char.IsLetter(sign);
 

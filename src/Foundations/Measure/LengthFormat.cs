@@ -37,6 +37,9 @@ public sealed record LengthFormat
     /// <summary>False to leave the unit out; feet and inch marks stay, since they tell the two apart.</summary>
     public bool ShowsUnit { get; init; } = true;
 
+    /// <summary>The system it prints in.</summary>
+    public LengthUnit Unit => Style == LengthStyle.Millimetres ? LengthUnit.Millimetres : LengthUnit.Inches;
+
     private int MostDecimals { get; }
 
     /// <summary>The same without the unit's text.</summary>
@@ -83,15 +86,6 @@ public sealed record LengthFormat
 
     /// <summary>True when the printed text says exactly this length and nothing was lost by rounding.</summary>
     public bool IsExact(Length length) => length.Nanometres % Grid.Nanometres == 0;
-
-    /// <summary>The same system at its finest: 1/64 in, 1/10 000 in or 0.001 mm; for saying what rounding took away.</summary>
-    public LengthFormat Finest() =>
-        Style switch
-        {
-            LengthStyle.Inches or LengthStyle.FeetInches => Inches(64),
-            LengthStyle.DecimalInches => DecimalInches(4),
-            _ => Millimetres(0.001m),
-        };
 
     private PrintedLength FeetAndInches(bool isNegative, long size)
     {

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Fractions;
 
 namespace Nookwright.Measure;
@@ -25,7 +26,9 @@ public readonly record struct Dimension(int LengthPower, int AnglePower)
             (2, 0) => "an area",
             (3, 0) => "a volume",
             (0, 1) => "an angle",
-            _ => $"a length to the power {LengthPower} and an angle to the power {AnglePower}",
+            (_, 0) => $"a length to the power {LengthPower}",
+            (0, _) => $"an angle to the power {AnglePower}",
+            _ => $"a length to the power {LengthPower} times an angle to the power {AnglePower}",
         };
 }
 
@@ -37,11 +40,8 @@ public readonly record struct Quantity(Fraction Amount, Dimension Dimension)
     /// <summary>True for a length.</summary>
     public bool IsLength => Dimension == Dimension.Length;
 
-    /// <summary>True for an amount of nanometres that a <see cref="Measure.Length"/> can hold.</summary>
-    public bool FitsLength =>
-        Fraction.Round(Amount, 0, MidpointRounding.AwayFromZero) is var rounded
-        && rounded >= new Fraction(-long.MaxValue)
-        && rounded <= new Fraction(long.MaxValue);
+    /// <summary>True for a length that a <see cref="Measure.Length"/> can hold.</summary>
+    public bool FitsLength => IsLength && BigInteger.Abs(Rounded.Numerator) <= long.MaxValue;
 
     /// <summary>A length as a quantity.</summary>
     public static Quantity Of(Length length) => new(new Fraction(length.Nanometres), Dimension.Length);
@@ -57,8 +57,7 @@ public readonly record struct Quantity(Fraction Amount, Dimension Dimension)
     {
         if (!IsLength)
             throw new InvalidOperationException($"Expected a length, found {Dimension}.");
-        var rounded = Fraction.Round(Amount, 0, MidpointRounding.AwayFromZero);
-        return new(checked((long)rounded.Numerator));
+        return new(checked((long)Rounded.Numerator));
     }
 
     /// <summary>The sum; both must have the same dimension.</summary>
@@ -80,6 +79,9 @@ public readonly record struct Quantity(Fraction Amount, Dimension Dimension)
             b.Amount.IsZero ? throw new DivideByZeroException() : a.Amount / b.Amount,
             new(a.Dimension.LengthPower - b.Dimension.LengthPower, a.Dimension.AnglePower - b.Dimension.AnglePower)
         );
+
+    private Fraction Rounded =>
+        Amount.Denominator.IsOne ? Amount : Fraction.Round(Amount, 0, MidpointRounding.AwayFromZero);
 
     private static Dimension Same(Quantity a, Quantity b) =>
         a.Dimension == b.Dimension

@@ -22,7 +22,7 @@ public static class WhyText
         while (ahead.TryPop(out var step))
         {
             var isNew = told.Add(step.Number);
-            foreach (var line in isNew ? Lines(step.Number, format) : [AlreadyTold(step.Number, format)])
+            foreach (var line in isNew ? Lines(step, format) : [AlreadyTold(step.Number, format)])
                 yield return new string(' ', 2 * step.Depth) + line;
             foreach (var next in isNew ? WhyExpression.Ingredients(step.Number).Reverse() : [])
                 ahead.Push((step.Depth + 1, next));
@@ -32,21 +32,25 @@ public static class WhyText
     /// <summary>A number as people read it: a length in the format, an angle in degrees, others as decimals.</summary>
     public static string Amount(Quantity quantity, LengthFormat format)
     {
-        if (quantity.IsLength && quantity.FitsLength)
+        if (quantity.FitsLength)
         {
             var length = quantity.ToLength();
             var isExact = format.IsExact(length) && Quantity.Of(length) == quantity;
             return (isExact ? "" : "about ") + format.Print(length);
         }
         var power = quantity.Dimension.LengthPower;
-        var unit = power == 0 ? "" : $" mm^{power}";
+        var unit =
+            power == 0 ? ""
+            : power == 1 ? " mm"
+            : $" mm^{power}";
         var angle = quantity.Dimension.AnglePower == 0 ? "" : " deg";
         var amount = quantity.Amount.ToDouble() / Math.Pow(Length.Millimetre.Nanometres, power);
         return amount.ToString("0.######", CultureInfo.InvariantCulture) + unit + angle;
     }
 
-    private static IEnumerable<string> Lines(Traced number, LengthFormat format)
+    private static IEnumerable<string> Lines((int Depth, Traced Number) step, LengthFormat format)
     {
+        var (depth, number) = step;
         var head = Head(number, format);
         yield return number.Cause switch
         {
@@ -57,11 +61,15 @@ public static class WhyText
             Cause.Read { IsTaken: true } => $"{head}, read; the day was not noted",
             Cause.Read => $"{head}, not taken yet; planned",
             Cause.ByRule(var rule) => $"{head}, by rule: {rule}",
+            _ when number.IsHeld && depth == 0 => $"{head}, held until {Listed(number.Awaits)} read",
             _ => head,
         };
         foreach (var line in WhyExpression.LinesBelow(number, format))
             yield return "  " + line;
     }
+
+    private static string Listed(IReadOnlySet<string> readings) =>
+        string.Join(", ", readings.Order(StringComparer.Ordinal)) + (readings.Count == 1 ? " is" : " are");
 
     private static string AlreadyTold(Traced number, LengthFormat format)
     {

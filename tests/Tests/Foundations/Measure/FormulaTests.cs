@@ -121,6 +121,7 @@ public class FormulaTests
 
     [Theory]
     [InlineData("a + lean", 5, "a is a length and lean is an angle")]
+    [InlineData("a + rail  + lean ", 13, "a + rail is a length and")]
     [InlineData("a - 12", 5, "Write the unit: 12 in.")]
     [InlineData("12 + a", 1, "Write the unit: 12 in.")]
     [InlineData("a * rail + a", 12, "an area")]

@@ -22,13 +22,13 @@ public class LengthTests
             );
 
     [Fact]
-    public void Shares_differ_by_less_than_two_steps_and_all_but_the_last_lie_on_the_grid() =>
+    public void Shares_differ_by_at_most_a_step_and_all_but_the_last_lie_on_the_grid() =>
         Gen.Select(AnyLength, Gen.Int[1, 40], AnyStep)
             .Sample(
                 (whole, count, step) =>
                 {
                     var shares = whole.Share(count, step);
-                    return shares.Max() - shares.Min() < step * 2
+                    return shares.Max() - shares.Min() <= step
                         && shares.SkipLast(1).All(share => share == share.RoundTo(step));
                 }
             );

@@ -123,6 +123,22 @@ public class NamedSizesTests
     }
 
     [Fact]
+    public void However_small_the_stack_a_deep_chain_is_refused_and_does_not_end_the_program()
+    {
+        var sizes = new NamedSizes(LengthUnit.Inches).Define("f0", Named("f0", In(1)));
+        for (var i = 1; i <= 1000; i++)
+        {
+            var sum = Read(string.Join(" + ", Enumerable.Repeat($"f{i - 1}", 150)));
+            sizes.Define($"f{i}", () => sum.Evaluate(sizes.Look, LengthUnit.Inches));
+        }
+        Outcome<Traced> outcome = Named("none", Length.Zero);
+        var thread = new Thread(() => outcome = sizes.Look("f1000"), maxStackSize: 512 * 1024);
+        thread.Start();
+        thread.Join();
+        Assert.False(outcome.Ok);
+    }
+
+    [Fact]
     public void Numbers_that_square_themselves_over_and_over_are_refused_in_time()
     {
         var sizes = new NamedSizes(LengthUnit.Inches).Define("s0", Read("3"));

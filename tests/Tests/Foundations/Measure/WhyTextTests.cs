@@ -56,7 +56,7 @@ public class WhyTextTests
         Assert.Equal(
             [
                 "slat = 4 27/32 in",
-                "  rounded to the nearest 1/32 in from about 4 27/32 in",
+                "  rounded to the nearest 1/32 in from about 4.8462 in",
                 "  = room.width / 13",
                 "  room.width = 63 in, read on 2026-10-03",
             ],
@@ -75,6 +75,34 @@ public class WhyTextTests
                 "  filler.left = 1 1/2 in, written in sizes/filler.left",
             ],
             WhyText.Tell(planned, LengthFormat.Inches(32))
+        );
+    }
+
+    [Fact]
+    public void A_number_that_waits_says_for_which_reading()
+    {
+        var (left, right) = (
+            Traced.Read(In(30), "left.built", null, false),
+            Traced.Read(In(31), "right.built", null, false)
+        );
+        var gap = Work("room.width - left.built - right.built", RoomWidth, left, right).Called("gap");
+        Assert.Equal(
+            "gap = 2 in, held until left.built, right.built are read",
+            WhyText.Tell(gap, LengthFormat.Inches(32)).First()
+        );
+    }
+
+    [Fact]
+    public void A_mark_of_the_other_system_is_named_exactly()
+    {
+        var rounded = Work("room.width / 13", RoomWidth).RoundedTo(Mm(0.5m)).Called("slat");
+        Assert.Equal(
+            "  rounded to the nearest 0.5 mm from about 4.8462 in",
+            WhyText.Tell(rounded, LengthFormat.Inches(32)).ElementAt(1)
+        );
+        Assert.Equal(
+            "  rounded to the nearest 0.5 mm from about 123.092 mm",
+            WhyText.Tell(rounded, LengthFormat.Millimetres(0.5m)).ElementAt(1)
         );
     }
 
@@ -130,6 +158,15 @@ public class WhyTextTests
         );
         Assert.Equal("12.5 deg", WhyText.Amount(Work("12.5 deg").Amount, LengthFormat.Inches(32)));
         Assert.Equal("6 mm^2", WhyText.Amount(Work("2 mm * 3 mm").Amount, LengthFormat.Millimetres(1)));
+    }
+
+    [Fact]
+    public void A_sum_too_long_to_read_aloud_is_told_in_stretches()
+    {
+        var sum = Enumerable.Range(0, 20_000).Aggregate(RoomWidth, (soFar, _) => soFar - Filler);
+        var lines = WhyText.Tell(sum, LengthFormat.Inches(32)).ToList();
+        Assert.All(lines, line => Assert.True(line.Trim().Length < 1000));
+        Assert.Single(lines, line => line.Contains("room.width = 63 in, read on", StringComparison.Ordinal));
     }
 
     [Fact]
