@@ -16,10 +16,19 @@ public static class CommandLine
         var console = new Terminal(output, errors);
         var parsed = Root(console).Parse(arguments);
         if (parsed.Errors.Count > 0)
-            return console.Refuse([.. parsed.Errors.Select(e => $"nookwright: {e.Message} See \"nookwright --help\".")]);
+            return console.Refuse([
+                .. parsed.Errors.Select(e => $"nookwright: {e.Message} See \"nookwright --help\"."),
+            ]);
         try
         {
-            return parsed.Invoke(new() { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(
+                new()
+                {
+                    Output = output,
+                    Error = errors,
+                    EnableDefaultExceptionHandler = false,
+                }
+            );
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

@@ -26,7 +26,8 @@ public sealed class TextTable(params IReadOnlyList<string> heads)
     }
 
     private string Line(IReadOnlyList<string> cells, List<int> widths) =>
-        string.Join("  ", cells.Select((cell, i) => IsRight(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i]))).TrimEnd();
+        string.Join("  ", cells.Select((cell, i) => IsRight(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i])))
+            .TrimEnd();
 
     private bool IsRight(int column) => heads[column].EndsWith('>');
 }

@@ -15,7 +15,12 @@ public static class NewCommand
         var name = new Argument<string>("NAME") { Description = "The job's name; the file becomes NAME.nook.json." };
         var units = new Option<string>("--units") { Description = "in or mm.", DefaultValueFactory = _ => "in" };
         units.AcceptOnlyFromAmong("in", "mm");
-        var command = new Command("new", "Makes a small job that works at once, to be made your own.") { name, units, JobArgument.Out };
+        var command = new Command("new", "Makes a small job that works at once, to be made your own.")
+        {
+            name,
+            units,
+            JobArgument.Out,
+        };
         command.SetAction(parsed =>
         {
             var unit = parsed.GetValue(units) == "mm" ? LengthUnit.Millimetres : LengthUnit.Inches;

@@ -35,7 +35,16 @@ public static class PartsCommand
     private static string Table(Workbook workbook)
     {
         var lengths = workbook.Lengths;
-        var table = new TextTable("letter", "count>", "cut length>", "cut width>", "thick>", "material", "figure", "what");
+        var table = new TextTable(
+            "letter",
+            "count>",
+            "cut length>",
+            "cut width>",
+            "thick>",
+            "material",
+            "figure",
+            "what"
+        );
         foreach (var alike in workbook.PartList.Parts.GroupBy(p => p.Letter))
         {
             var part = alike.First();

@@ -3,50 +3,27 @@ using Nookwright.Measure;
 
 namespace Nookwright.Survey;
 
-/// <summary>What of a wall's face lies between two heights; a height above or below the face counts as its edge.</summary>
-internal sealed class FaceSlice(WallFace face, Length low, Length high)
+/// <summary>What of a wall's face lies between two heights: the four corners of that slice.</summary>
+/// <remarks>The face is ruled by level lines, so that x and y have their extremes at these corners.</remarks>
+internal static class FaceSlice
 {
-    /// <summary>The smallest y of it.</summary>
-    public decimal Nearest => Ends.Min(end => Math.Min(end.Start.Y, end.End.Y));
-
-    private (decimal X, decimal Y) LowStart => At(face.Corners[0], face.Corners[3], low);
-
-    private (decimal X, decimal Y) LowEnd => At(face.Corners[1], face.Corners[2], low);
-
-    private (decimal X, decimal Y) HighStart => At(face.Corners[0], face.Corners[3], high);
-
-    private (decimal X, decimal Y) HighEnd => At(face.Corners[1], face.Corners[2], high);
-
-    private IEnumerable<((decimal X, decimal Y) Start, (decimal X, decimal Y) End)> Ends =>
-        [(LowStart, LowEnd), (HighStart, HighEnd)];
-
-    /// <summary>True when the slice has some of the face: heights beyond all faces take the face that ends there.</summary>
-    public static bool Reaches(WallFace face, IReadOnlyList<WallFace> all, Length low, Length high)
+    /// <summary>The corners between two heights of all faces of one wall; heights beyond the faces count as their edge.</summary>
+    public static IEnumerable<(decimal X, decimal Y)> Corners(IReadOnlyList<WallFace> faces, Length low, Length high)
     {
-        var (bottom, top) = (all.Min(Bottom), all.Max(Top));
-        return Bottom(face) <= Clamp(high, bottom, top) && Top(face) >= Clamp(low, bottom, top);
+        if (faces.Count == 0)
+            return [];
+        var (bottom, top) = (faces.Min(Bottom), faces.Max(Top));
+        var (from, to) = (Clamp(low, bottom, top), Clamp(high, bottom, top));
+        return faces.Where(face => Bottom(face) <= to && Top(face) >= from).SelectMany(face => Corners(face, from, to));
     }
 
-    /// <summary>The outermost values of x on a side wall's face from the opening to a depth.</summary>
-    /// <remarks>
-    /// The face is ruled by level lines, so x is linear along the depth and along the height: its extremes over a
-    /// rectangle of the two lie at the corners. The rectangle taken reaches the depth at every height.
-    /// </remarks>
-    public IEnumerable<decimal> Across(decimal depth)
-    {
-        var ends = Ends.Select(end => end.Start.Y <= end.End.Y ? end : (Start: end.End, End: end.Start)).ToList();
-        var reach = ends.Max(end => Share(end.Start.Y, end.End.Y, depth));
-        return reach < 0 ? [] : ends.SelectMany(end => new[] { end.Start.X, Along(end.Start.X, end.End.X, reach) });
-    }
-
-    private static decimal Share(decimal near, decimal far, decimal depth)
-    {
-        if (depth < near)
-            return -1;
-        return depth >= far ? 1 : (depth - near) / (far - near);
-    }
-
-    private static decimal Along(decimal from, decimal to, decimal share) => from + ((to - from) * share);
+    private static IEnumerable<(decimal X, decimal Y)> Corners(WallFace face, Length low, Length high) =>
+        [
+            At(face.Corners[0], face.Corners[3], low),
+            At(face.Corners[1], face.Corners[2], low),
+            At(face.Corners[0], face.Corners[3], high),
+            At(face.Corners[1], face.Corners[2], high),
+        ];
 
     private static (decimal X, decimal Y) At(Point3 lower, Point3 upper, Length height)
     {

@@ -18,12 +18,11 @@ public sealed record RoomEnvelope(Length Low, Length High, Length Left, Length R
     internal static RoomEnvelope Of(Room room, Length low, Length high)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(high, low);
-        var slices = room
-            .FacesAsRead.Where(face => FaceSlice.Reaches(face, room.FacesAsRead, low, high))
-            .ToLookup(face => face.Wall, face => new FaceSlice(face, low, high));
-        var back = slices[Wall.Back].Select(slice => slice.Nearest).DefaultIfEmpty().Min();
-        var left = slices[Wall.Left].SelectMany(slice => slice.Across(back)).DefaultIfEmpty().Max();
-        var right = slices[Wall.Right].SelectMany(slice => slice.Across(back)).DefaultIfEmpty().Min();
+        var faces = room.FacesAsRead.ToLookup(face => face.Wall);
+        IEnumerable<(decimal X, decimal Y)> Slice(Wall wall) => FaceSlice.Corners([.. faces[wall]], low, high);
+        var left = Slice(Wall.Left).Select(corner => corner.X).DefaultIfEmpty().Max();
+        var right = Slice(Wall.Right).Select(corner => corner.X).DefaultIfEmpty().Min();
+        var back = Slice(Wall.Back).Select(corner => corner.Y).DefaultIfEmpty().Min();
         return new(low, high, Inward(left), Length.Max(Inward(left), Outward(right)), Outward(back));
     }
 
