@@ -44,6 +44,10 @@ internal sealed record LiteralNode(int Start, TypedMeasure Measure) : FormulaNod
 {
     public override IEnumerable<FormulaName> Names => [];
 
+    /// <summary>True for a fraction such as 1/2 with neither unit, nor whole number, nor brackets.</summary>
+    public bool IsBareFraction =>
+        !Measure.HasUnit && Text.Any(sign => sign is '/' or '⁄') && !Text.Any(sign => sign is ' ' or '-' or '(');
+
     protected override Outcome<Traced> Work(FormulaGround ground) =>
         Traced.Written(Measure.Amount, Measure.Text, ground.Place);
 }

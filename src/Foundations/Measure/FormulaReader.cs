@@ -48,12 +48,9 @@ internal sealed class FormulaReader(TypedText text)
         text.SkipSpace();
         var right = next();
         // a / 1/2 would be 2a to one reader and a/2 to another.
-        return
-            right is LiteralNode { Measure: { HasUnit: false } measure }
-            && measure.Text.Any(sign => sign is '/' or '⁄')
-            && !measure.Text.Any(sign => sign is ' ' or '-')
+        return right is LiteralNode { IsBareFraction: true }
             ? Refuse(
-                $"Dividing by {measure.Text} can be read in two ways; put the fraction in brackets: ({measure.Text}).",
+                $"Dividing by {right.Text} can be read in two ways; put the fraction in brackets: ({right.Text}).",
                 right.Start
             )
             : right;
@@ -93,7 +90,7 @@ internal sealed class FormulaReader(TypedText text)
         var start = text.At;
         if (TypedNumber.StartsAt(text))
             return Literal(start);
-        if (StartsName(text.Now))
+        if (TypedName.StartsAt(text))
             return NameOrCall(start);
         if (text.Take('('))
             return Closed(start, Sum);
@@ -111,7 +108,7 @@ internal sealed class FormulaReader(TypedText text)
             return null;
         var end = text.At;
         text.SkipSpace();
-        if (TypedNumber.StartsAt(text) || StartsName(text.Now))
+        if (TypedNumber.StartsAt(text) || TypedName.StartsAt(text))
             text.Refuse(AfterMeasure(measure), text.At);
         text.At = end;
         return text.Trouble is null ? new LiteralNode(start, measure) : null;
@@ -119,7 +116,7 @@ internal sealed class FormulaReader(TypedText text)
 
     private FormulaNode? NameOrCall(int start)
     {
-        var name = Name();
+        var name = TypedName.Read(text);
         var end = text.At;
         text.SkipSpace();
         if (text.Take('('))
@@ -149,7 +146,10 @@ internal sealed class FormulaReader(TypedText text)
     private FormulaNode? Call(int start, string name)
     {
         if (FormulaFunction.Find(name) is not { } function)
-            return Refuse($"There is no function \"{name}\"; there are {FormulaFunction.AllNames}.", start);
+            return Refuse(
+                $"There is no function \"{name}\"; there are {FormulaFunction.AllNames} (and * to multiply).",
+                start
+            );
         var values = new List<FormulaNode>();
         do
         {
@@ -163,26 +163,7 @@ internal sealed class FormulaReader(TypedText text)
             : Refuse($"{name} takes {function.Wants}, and {values.Count} stand here.", start);
     }
 
-    private string Name()
-    {
-        var start = text.At;
-        while (ContinuesName())
-            text.At++;
-        return Since(start);
-    }
-
-    private bool ContinuesName() =>
-        text.Now switch
-        {
-            '_' => true,
-            '.' => char.IsLetterOrDigit(text.Ahead(1)) || text.Ahead(1) == '_',
-            '-' => char.IsLetterOrDigit(text.Before) && char.IsLetterOrDigit(text.Ahead(1)),
-            var now => char.IsLetterOrDigit(now),
-        };
-
     private string Since(int start) => text.Text[start..text.At].TrimEnd();
-
-    private static bool StartsName(char sign) => sign == '_' || char.IsLetter(sign);
 
     private static string TooDeep() =>
         $"Brackets and signs stand more than {MostDepth} deep; name a part of the formula.";

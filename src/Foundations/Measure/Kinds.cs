@@ -33,9 +33,9 @@ internal static class Kinds
 
     private static string Hint(FormulaGround ground, FormulaNode bare, Traced a, Traced b)
     {
-        var isMissingUnit = bare is LiteralNode { Measure.HasUnit: false };
-        if (!isMissingUnit || !(a.Amount.IsLength || b.Amount.IsLength))
-            return "";
-        return $" Write the unit: {bare.Text} {TypedUnit.Word(ground.Bare)}.";
+        var isWithLength = a.Amount.IsLength || b.Amount.IsLength;
+        return isWithLength && bare is LiteralNode { Measure: { HasUnit: false } number }
+            ? $" Write the unit: {number.Text} {TypedUnit.Word(ground.Bare)}."
+            : "";
     }
 }

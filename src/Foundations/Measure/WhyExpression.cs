@@ -7,8 +7,9 @@ internal static class WhyExpression
     private const int Product = 2;
     private const int Value = 3;
 
-    // A sum this deep reads badly aloud; what lies deeper gets a line of its own, as if it had a name.
-    private const int MostDepth = 30;
+    // A longer sum reads badly aloud, and unnamed numbers used twice over would double it at every step; what lies deeper
+    // gets a line of its own, as if it had a name.
+    private const int MostDepth = 12;
 
     private static readonly Length SixtyFourth = LengthFormat.Inches(64).Grid;
 

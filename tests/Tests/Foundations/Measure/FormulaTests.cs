@@ -46,6 +46,9 @@ public class FormulaTests
     [InlineData("a - (rail - rail)", 10)]
     [InlineData("a / 2 / 5", 1)]
     [InlineData("a / 2 1/2", 4)]
+    [InlineData("a / (1/2)", 20)]
+    [InlineData("a / 1/2 in * 1 in", 20)]
+    [InlineData("a / ½", 20)]
     [InlineData("2 1/2 * a", 25)]
     [InlineData("min(a, rail, 3 in)", 2)]
     [InlineData("max(a, rail,3 in)", 10)]
@@ -124,6 +127,7 @@ public class FormulaTests
     [InlineData("a + rail  + lean ", 13, "a + rail is a length and")]
     [InlineData("a - 12", 5, "Write the unit: 12 in.")]
     [InlineData("12 + a", 1, "Write the unit: 12 in.")]
+    [InlineData("a + (12)", 5, "Write the unit: 12 in.")]
     [InlineData("a * rail + a", 12, "an area")]
     [InlineData("min(a, lean)", 8, "an angle")]
     [InlineData("round(a)", 1, "wants a step")]
@@ -156,6 +160,17 @@ public class FormulaTests
             [new("room.back.width", 1), new("box-2.left-side", 20), new("rail", 42)],
             Formula.Read("room.back.width - (box-2.left-side + 2 * rail) / min(rail, 2 in)").Value.Names
         );
+
+    [Theory]
+    [InlineData("box-2.left-side", true)]
+    [InlineData("_a.b_1", true)]
+    [InlineData("2nd", false)]
+    [InlineData("a-", false)]
+    [InlineData("a.", false)]
+    [InlineData("a b", false)]
+    [InlineData("", false)]
+    public void A_name_is_one_that_reads_back_whole(string text, bool canBe) =>
+        Assert.Equal(canBe, FormulaName.CanBe(text));
 
     [Fact]
     public void A_result_knows_the_names_and_literals_it_came_from()

@@ -170,6 +170,13 @@ public class WhyTextTests
     }
 
     [Fact]
+    public void Unnamed_numbers_used_twice_over_do_not_double_the_story()
+    {
+        var number = Enumerable.Range(0, 200).Aggregate(RoomWidth, (half, _) => half + half);
+        Assert.True(WhyText.Tell(number, LengthFormat.Inches(32)).Count() < 1000);
+    }
+
+    [Fact]
     public void A_story_of_ten_thousand_steps_is_told_to_its_end()
     {
         var number = RoomWidth;
