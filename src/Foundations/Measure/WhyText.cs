@@ -14,6 +14,9 @@ namespace Nookwright.Measure;
 /// </remarks>
 public static class WhyText
 {
+    // Past this a line would start beyond the edge of any page.
+    private const int MostIndent = 20;
+
     /// <summary>The lines; lengths are printed in the format, and marked "about" where it cannot say them exactly.</summary>
     public static IEnumerable<string> Tell(Traced number, LengthFormat format)
     {
@@ -23,7 +26,7 @@ public static class WhyText
         {
             var isNew = told.Add(step.Number);
             foreach (var line in isNew ? Lines(step, format) : [AlreadyTold(step.Number, format)])
-                yield return new string(' ', 2 * step.Depth) + line;
+                yield return new string(' ', 2 * Math.Min(step.Depth, MostIndent)) + line;
             foreach (var next in isNew ? WhyExpression.Ingredients(step.Number).Reverse() : [])
                 ahead.Push((step.Depth + 1, next));
         }

@@ -202,6 +202,16 @@ public class FormulaTests
     }
 
     [Fact]
+    public void The_page_for_makers_lists_every_function_there_is()
+    {
+        var page = File.ReadAllText(House.Checkout.File("docs", "lengths-and-formulas.md"));
+        Assert.All(
+            FormulaFunction.AllNames.Split(", "),
+            name => Assert.Contains($"`{name}(", page, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
     public void Sums_of_numbers_agree_with_exact_fractions() =>
         AnySum.Sample(sum =>
             Evaluate(sum.Text) is var outcome
