@@ -39,7 +39,7 @@ public static class FieldEdit
 
     private static Outcome<Place> Into(Place place, string step)
     {
-        var fields = FieldsOf(place);
+        var fields = place.Json is JsonObject thing ? Forms.FieldsOf(place.Form, thing) : [];
         if (fields.FirstOrDefault(known => known.Name == step) is not { } field)
             return new Refusal($"There is no field \"{step}\" here.{Listed("There are", fields.Select(f => f.Name))}");
         var json = place.Json!.AsObject();
@@ -58,25 +58,17 @@ public static class FieldEdit
             json[step] = value;
     }
 
-    private static IReadOnlyList<FormField> FieldsOf(Place place) =>
-        place.Form switch
-        {
-            Form.Record record => record.Fields,
-            Form.OneOf kinds => kinds
-                .Kinds.First(kind => kind.Key == place.Json![Forms.Kind]!.GetValue<string>())
-                .Value.Fields,
-            _ => [],
-        };
-
     private static Refusal? Put(Place place, string text)
     {
         if (place.Form is Form.Record or Form.OneOf or Form.ListOf)
             return new("This holds several fields: name the one to change.");
-        if (string.IsNullOrWhiteSpace(text) && place.Required && place.Form is not Form.Text { RefersTo: null })
+        var isFree = place.Form is Form.Text { RefersTo: null };
+        var typed = isFree ? text : text.Trim();
+        if (typed.Length == 0 && place.Required && !isFree)
             return new($"This cannot be left empty: write {place.Form.InWords}.");
-        if (!JsonOf(place.Form, text.Trim()).Take(out var json, out var wrong))
+        if (!JsonOf(place.Form, typed).Take(out var json, out var wrong))
             return wrong;
-        place.Replace!(string.IsNullOrWhiteSpace(text) && !place.Required ? null : json);
+        place.Replace!(typed.Length == 0 && !place.Required ? null : json);
         return null;
     }
 

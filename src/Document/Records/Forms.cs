@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.ComponentModel.DataAnnotations;
 using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization.Metadata;
 using Nookwright.Measure;
 
@@ -21,6 +22,16 @@ public static class Forms
     /// <summary>The form of a record.</summary>
     public static Form.Record Of<T>()
         where T : Kept => (Form.Record)Of(typeof(T));
+
+    /// <summary>The fields a thing with a form has; none for what is no record or of no known kind.</summary>
+    internal static IReadOnlyList<FormField> FieldsOf(Form form, JsonObject thing) =>
+        form switch
+        {
+            Form.Record record => record.Fields,
+            Form.OneOf kinds => kinds.Kinds.FirstOrDefault(kind => kind.Key == (string?)thing[Kind]).Value?.Fields
+                ?? [],
+            _ => [],
+        };
 
     private static Form Describe(Type record)
     {

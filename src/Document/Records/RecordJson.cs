@@ -20,9 +20,13 @@ public static class RecordJson
     public static JsonObject ToJson<T>(T record)
         where T : Kept => JsonSerializer.SerializeToNode(record, Options)!.AsObject();
 
-    /// <summary>JSON as a record; it must have passed <see cref="FormCheck"/>.</summary>
+    /// <summary>JSON as a record; it must have passed <see cref="FormCheck"/>. Known fields that are null are taken out of it.</summary>
     public static T FromJson<T>(JsonObject json)
-        where T : Kept => json.Deserialize<T>(Options)!;
+        where T : Kept
+    {
+        LeaveOutNulls(json, Forms.Of<T>());
+        return json.Deserialize<T>(Options)!;
+    }
 
     private static JsonSerializerOptions MakeOptions()
     {
@@ -49,21 +53,25 @@ public static class RecordJson
             var usual = property.Get!(asNew);
             var always = property.AttributeProvider!.IsDefined(typeof(JsonRequiredAttribute), inherit: true);
             property.ShouldSerialize = (_, value) => always || !Same(value, usual);
-            TakeNullAsLeftOut(property);
             property.Order = Depth(property.DeclaringType); // What all pieces have comes before what one kind has.
         }
     }
 
     private static int Depth(Type? type) => type is null ? 0 : Depth(type.BaseType) + 1;
 
-    private static void TakeNullAsLeftOut(JsonPropertyInfo property)
+    /// <summary>A known field that is null counts as left out; an unknown one stays as it is.</summary>
+    private static void LeaveOutNulls(JsonNode? json, Form form)
     {
-        var set = property.Set!;
-        property.Set = (record, value) =>
-        {
-            if (value is not null)
-                set(record, value);
-        };
+        if (json is JsonArray list && form is Form.ListOf items)
+            foreach (var item in list)
+                LeaveOutNulls(item, items.Item);
+        if (json is not JsonObject thing)
+            return;
+        foreach (var field in Forms.FieldsOf(form, thing))
+            if (thing[field.Name] is { } value)
+                LeaveOutNulls(value, field.Form);
+            else
+                thing.Remove(field.Name);
     }
 
     private static bool Same(object? value, object? usual) =>
