@@ -28,7 +28,10 @@ internal static class Kinds
             blamed.Node,
             $"{a.Node.Text} is {a.Number.Amount.Dimension} and {b.Node.Text} is {b.Number.Amount.Dimension}: "
                 + $"they cannot be added, taken away or compared.{Hint(ground, bare.Node, a.Number, b.Number)}"
-        );
+        ) with
+        {
+            Rule = "formula.units",
+        };
     }
 
     private static string Hint(FormulaGround ground, FormulaNode bare, Traced a, Traced b)

@@ -119,19 +119,28 @@ public sealed class NamedSizes(
             circle.Count == 1
                 ? $"{name} needs itself; give it a size of its own."
                 : $"These sizes go round in a circle: {string.Join(", ", links)}. Give one of them a size of its own."
-        );
+        )
+        {
+            Rule = "formula.cycle",
+        };
     }
 
     private Refusal Unknown(string name)
     {
         var names = Names.ToHashSet();
         if (SplitAtMinus(name, names) is var (left, right))
-            return new($"There is no \"{name}\"; to take away, put spaces round the minus sign: {left} - {right}.");
+            return new($"There is no \"{name}\"; to take away, put spaces round the minus sign: {left} - {right}.")
+            {
+                Rule = "formula.unknown-name",
+            };
         return new(
             NearestName.To(name, names) is { } near
                 ? $"There is no \"{name}\"; is \"{near}\" meant?"
                 : $"There is no \"{name}\"; check its spelling, or define it among the named sizes."
-        );
+        )
+        {
+            Rule = "formula.unknown-name",
+        };
     }
 
     private static (string Left, string Right)? SplitAtMinus(string name, HashSet<string> names)

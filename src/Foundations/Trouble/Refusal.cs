@@ -14,6 +14,9 @@ public sealed record Refusal(
     int? Line = null
 )
 {
+    /// <summary>The id of the rule it breaks (<c>formula.cycle</c>), where a design wants to tell kinds apart; null elsewhere.</summary>
+    public string? Rule { get; init; }
+
     /// <summary>The sentence for standard error: <c>file:line: field: what, and what to do</c>.</summary>
     public override string ToString()
     {

@@ -1,6 +1,7 @@
 using Nookwright.Geometry;
 using Nookwright.Measure;
 using Nookwright.Projects;
+using Nookwright.Survey;
 using Nookwright.Trouble;
 
 namespace Nookwright.Design;
@@ -17,6 +18,9 @@ public sealed record BuiltIn(
     IReadOnlyList<Finding> Findings
 )
 {
+    /// <summary>What a document comes to in a room.</summary>
+    public static BuiltIn Of(Project project, Room room) => new Designer(project, room).Design();
+
     /// <summary>All panels, in the order of their pieces.</summary>
     public IEnumerable<Panel> Panels => Pieces.SelectMany(p => p.Panels);
 }
