@@ -83,7 +83,10 @@ public sealed class Formula
             number.Amount.Dimension == Dimension.Number
                 ? $" Give its numbers a unit ({unit}), or multiply by 1 {unit}."
                 : "";
-        return Refuse($"\"{Text.Trim()}\" comes to {number.Amount.Dimension}, and a length is wanted.{hint}") with { Rule = "formula.units" };
+        return Refuse($"\"{Text.Trim()}\" comes to {number.Amount.Dimension}, and a length is wanted.{hint}") with
+        {
+            Rule = "formula.units",
+        };
     }
 
     private Refusal Refuse(string message) => new(message, Place.Length == 0 ? null : Place, _root.Start + 1);

@@ -62,7 +62,12 @@ internal sealed record NamedNode(int Start, string Name) : FormulaNode(Start, Na
         if (ground.LookUp(Name).Take(out var found, out var refusal))
             return found;
         // A refusal without a place is about the name itself; one with a place is about another formula behind it.
-        return refusal.Column is null && refusal.Field is null ? ground.Refuse(this, refusal.Message) with { Rule = refusal.Rule } : refusal;
+        return refusal.Column is null && refusal.Field is null
+            ? ground.Refuse(this, refusal.Message) with
+            {
+                Rule = refusal.Rule,
+            }
+            : refusal;
     }
 }
 
