@@ -1,0 +1,44 @@
+using Nookwright.Cutting;
+
+namespace Nookwright.Paper;
+
+/// <summary>Saw cuts in words a maker can follow. Edges are named as the sheet lies on its page: length to the right.</summary>
+/// <param name="words">The job's words.</param>
+internal sealed class CutWords(JobWords words)
+{
+    /// <summary>The edge a cut is measured from.</summary>
+    public static string Edge(SheetAxis along, FromEdge from) =>
+        (along, from) switch
+        {
+            (SheetAxis.Length, FromEdge.Low) => "left end",
+            (SheetAxis.Length, FromEdge.High) => "right end",
+            (SheetAxis.Width, FromEdge.Low) => "bottom edge",
+            _ => "top edge",
+        };
+
+    /// <summary>A cut of the breakdown as an order: what to measure, where to cut, what that gives and leaves.</summary>
+    public string Breakdown(SawCut cut)
+    {
+        var edge = Edge(cut.Along, cut.From);
+        var work =
+            cut.Kind == CutKind.Dressing
+                ? $"{cut.On}: dress the {edge}, taking {words.Size(cut.Distance)} off."
+                : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} on the far side of the mark.";
+        return $"{work} {Result(cut)}";
+    }
+
+    /// <summary>A dressing pass as an order.</summary>
+    public string Dressing(SawCut cut) =>
+        $"{words.Described(cut.On)}: take {words.Size(cut.Distance)} off the {Edge(cut.Along, cut.From)}"
+        + (cut.Leaves is { } leaves ? $", leaves {words.Described(leaves)}" : "");
+
+    private string Result(SawCut cut)
+    {
+        var gives = cut.Kind != CutKind.Dressing && cut.Gives is { } given ? $"Gives {words.Described(given)}" : null;
+        var leaves = cut.Leaves is { } left ? $"leaves {words.Described(left)}" : "leaves nothing";
+        return gives is null ? $"{char.ToUpperInvariant(leaves[0])}{leaves[1..]}." : $"{gives}; {leaves}.";
+    }
+
+    private static string Direction(SheetAxis along) =>
+        along == SheetAxis.Width ? "along the figure" : "across the figure";
+}

@@ -1,0 +1,105 @@
+using Nookwright.Cutting;
+using Nookwright.Flow;
+using Nookwright.Lettering;
+using Nookwright.Measure;
+using Nookwright.Parts;
+
+namespace Nookwright.Paper;
+
+/// <summary>How the things of a job are said on paper: its sizes in its unit, its parts by letter, its workpieces as a maker sees them.</summary>
+internal sealed class JobWords
+{
+    // Finer than any saw is set, so that no size on paper hides what the plan means.
+    private const int InchParts = 64;
+    private const decimal MillimetreGrid = 0.01m;
+
+    private readonly LengthFormat _format;
+    private readonly Dictionary<string, Workpiece> _workpieces;
+    private readonly Dictionary<string, Part> _parts;
+    private readonly Dictionary<string, string> _materials;
+
+    public JobWords(Workbook book)
+    {
+        _format =
+            book.Project.Units == LengthUnit.Inches
+                ? LengthFormat.Inches(InchParts)
+                : LengthFormat.Millimetres(MillimetreGrid);
+        _workpieces = (book.Plan?.Workpieces ?? []).ToDictionary(w => w.Id);
+        _parts = book.PartList.Parts.ToDictionary(p => p.Id);
+        _materials = book.Project.Shop.Sheets.ToDictionary(s => s.Id, s => s.Name.Length > 0 ? s.Name : s.Id);
+    }
+
+    /// <summary>A size with its unit: <c>23 3⁄4 in</c>.</summary>
+    public string Size(Length length) => LengthLabel.Of(length, _format);
+
+    /// <summary>A size without its unit.</summary>
+    public string Bare(Length length) => LengthLabel.Of(length, _format.WithoutUnit);
+
+    /// <summary>The unit alone.</summary>
+    public string Unit => _format.Style == LengthStyle.Millimetres ? "mm" : "in";
+
+    /// <summary>Two sizes without unit, for tables: <c>30 × 15 1⁄2</c>.</summary>
+    public string BareSides(Length length, Length width) => $"{Bare(length)}\u00a0× {Bare(width)}";
+
+    /// <summary>The unit in full.</summary>
+    public string Units => Unit == "mm" ? "millimetres" : "inches";
+
+    /// <summary>Two sizes with one unit: <c>30 × 15 1⁄2 in</c>.</summary>
+    public string Sides(Length length, Length width) => $"{Bare(length)}\u00a0× {Size(width)}";
+
+    /// <summary>What a material is called.</summary>
+    public string Material(string id) => _materials.GetValueOrDefault(id, id);
+
+    /// <summary>The workpiece with an id.</summary>
+    public Workpiece Workpiece(string id) => _workpieces[id];
+
+    /// <summary>A workpiece's size along the sheet and across it.</summary>
+    public string Sides(Workpiece workpiece) => Sides(workpiece.Length, workpiece.Width);
+
+    /// <summary>What a workpiece is called at the saw: a part by its letter, anything else by the name written on it.</summary>
+    public string Called(string id) => Called(_workpieces[id]);
+
+    /// <inheritdoc cref="Called(string)"/>
+    public string Called(Workpiece workpiece) =>
+        workpiece switch
+        {
+            { Use: WorkpieceUse.Part, Part: { } part } => Letter(part),
+            { Use: WorkpieceUse.Held, Part: { } part } => $"{Letter(part)} (held)",
+            _ => workpiece.Id,
+        };
+
+    /// <summary>A workpiece with its size, and whether it is worth keeping.</summary>
+    public string Described(string id)
+    {
+        var workpiece = _workpieces[id];
+        var fate = workpiece.Use switch
+        {
+            WorkpieceUse.Offcut => ", keep",
+            WorkpieceUse.Waste => ", scrap",
+            _ => "",
+        };
+        return $"{Called(workpiece)} ({Sides(workpiece)}{fate})";
+    }
+
+    /// <summary>A part's letter.</summary>
+    public string Letter(string part) => _parts.TryGetValue(part, out var found) ? found.Letter : part;
+
+    /// <summary>A part with its letter and name.</summary>
+    public string Named(string part) =>
+        _parts.TryGetValue(part, out var found) ? $"{found.Letter} {found.Panel.Name}" : part;
+
+    /// <summary>Letters with how many of each: <c>A × 4, B × 2</c>.</summary>
+    public static string Counted(IEnumerable<string> letters) =>
+        string.Join(
+            ", ",
+            letters
+                .GroupBy(l => l)
+                .OrderBy(g => g.Key.Length)
+                .ThenBy(g => g.Key, StringComparer.Ordinal)
+                .Select(g => $"{g.Key}\u00a0×\u00a0{g.Count()}")
+        );
+
+    /// <summary>A number of things: <c>1 sheet</c>, <c>3 sheets</c>.</summary>
+    public static string Count(int count, string one, string? many = null) =>
+        count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
+}

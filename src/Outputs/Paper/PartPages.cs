@@ -1,0 +1,77 @@
+using Nookwright.Drawing;
+using Nookwright.Flow;
+using Nookwright.Parts;
+using Nookwright.Projects;
+
+namespace Nookwright.Paper;
+
+/// <summary>The part list: one line per letter, grouped by material.</summary>
+internal static class PartPages
+{
+    private static readonly Table Columns = new([
+        new("Part", 9, Bold: true),
+        new("Name", 42),
+        new("No.", 7, Anchor.End),
+        new("Finished", 33, Anchor.End),
+        new("Cut to", 33, Anchor.End),
+        new("Figure", 13),
+        new("Edges; what waits", 40),
+    ]);
+
+    /// <summary>The pages; none when there is nothing to make.</summary>
+    public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper)
+    {
+        if (book.PartList.Parts.Count == 0)
+            return [];
+        var flow = new PageFlow(paper, "Parts", "Parts");
+        flow.Text(
+            $"Sizes are length × width in {words.Units}. The figure column says which of the two the figure runs along."
+        );
+        foreach (var material in book.PartList.Parts.GroupBy(p => p.Panel.Material))
+        {
+            var thickness = words.Size(material.First().Panel.Thickness.Length);
+            flow.Head($"{words.Material(material.Key)}, {thickness} thick: {JobWords.Count(material.Count(), "part")}");
+            Columns.Draw(flow, material.GroupBy(p => p.Letter).Select(alike => Row([.. alike], book, words)));
+        }
+        return flow.Pages;
+    }
+
+    private static string[] Row(IReadOnlyList<Part> alike, Workbook book, JobWords words)
+    {
+        var part = alike[0];
+        return
+        [
+            part.Letter,
+            Names(alike),
+            $"{alike.Count}",
+            words.BareSides(part.Panel.Length.Length, part.Panel.Width.Length),
+            CutTo(part, words),
+            Figure(part.Panel.Figure),
+            Notes(part, book, words),
+        ];
+    }
+
+    private static string Names(IReadOnlyList<Part> alike) =>
+        string.Join("; ", alike.Select(p => p.Panel.Name).Distinct());
+
+    private static string CutTo(Part part, JobWords words) =>
+        part.Blank is { } blank
+            ? $"{words.BareSides(blank.Length, blank.Width)}, held"
+            : words.BareSides(part.CutLength.Length, part.CutWidth.Length);
+
+    private static string Figure(PanelFigure figure) =>
+        figure switch
+        {
+            PanelFigure.Length => "length",
+            PanelFigure.Width => "width",
+            _ => "either",
+        };
+
+    private static string Notes(Part part, Workbook book, JobWords words)
+    {
+        var edges = EdgeWords.Of(part.Panel, book.Project.Shop.Edgings, words);
+        var waits = part.Blank is { } blank ? [$"waits for {string.Join(", ", blank.Awaits)}"] : Array.Empty<string>();
+        var run = part.Run is { } place ? [$"no. {place.Order} of running grain {place.Run}"] : Array.Empty<string>();
+        return string.Join("; ", edges.Concat(waits).Concat(run));
+    }
+}
