@@ -11,7 +11,8 @@ public static class AtomicFile
     /// <param name="write">Writes the content. When it throws, the old file is still there, untouched.</param>
     public static void Replace(string path, Action<Stream> write)
     {
-        var target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+        var isLink = new FileInfo(path).LinkTarget is not null;
+        var target = isLink ? File.ResolveLinkTarget(path, returnFinalTarget: true)!.FullName : path;
         var beside = target + ".new"; // Same folder, hence same disk: a move across disks would copy.
         try
         {

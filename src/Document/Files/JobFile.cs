@@ -39,7 +39,8 @@ public static class JobFile
             };
         try
         {
-            AtomicFile.Replace(path, stream => stream.Write(StrictUtf8.GetBytes(text)));
+            if (!IsThere(text, path)) // Saving twice must not cost the version before.
+                AtomicFile.Replace(path, stream => stream.Write(StrictUtf8.GetBytes(text)));
             return null;
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or ArgumentException)
@@ -47,6 +48,9 @@ public static class JobFile
             return new($"Not saved. {WhyNot(trouble, path)}", File: path);
         }
     }
+
+    private static bool IsThere(string text, string path) =>
+        File.Exists(path) && File.ReadAllBytes(path).AsSpan().SequenceEqual(StrictUtf8.GetBytes(text));
 
     private static Outcome<string> TextOf(string path)
     {

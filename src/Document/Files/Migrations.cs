@@ -38,7 +38,7 @@ public sealed class Migrations
     {
         if (VersionOf(document["version"]) is not { } version)
             return new(
-                $"Expected the version of the document's form, from 1 to {Newest}: write \"version\": 1 if it is new.",
+                $"Expected the version of the document's form, from 1 to {Newest}: write \"version\": {Newest} if it is new.",
                 "version"
             );
         if (version > Newest)
