@@ -1,0 +1,144 @@
+using Nookwright.Design;
+using Nookwright.Lettering;
+using Nookwright.Projects;
+
+namespace Nookwright.Drawing;
+
+/// <summary>Names and letters on a view: on what is large enough, else beside it with a leader.</summary>
+internal sealed class ViewLabels(ViewScene scene, Painting painting)
+{
+    private const double LetterSize = 4.2;
+    private const double NameSize = 2.8;
+    private const double Line = 4;
+
+    private readonly Dictionary<string, string> _letters = scene.Workbook.PartList.Parts.ToDictionary(
+        p => p.Id,
+        p => p.Letter
+    );
+
+    /// <summary>How wide the labels beside the view are at most.</summary>
+    public static double MarginFor(ViewScene scene)
+    {
+        var labels = scene.Solids.Where(IsBeside).Select(s => BesideText(scene, s.Panel, "MM")).Distinct();
+        return labels.Select(t => TextMetrics.Width(t, NameSize) + 8).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>Letters in rings on doors, fronts and backs.</summary>
+    public IEnumerable<Mark> OnPanels() =>
+        from solid in scene.Solids
+        where !IsBeside(solid) && scene.Visible.At(solid.Centre) == solid.Panel.Id
+        let window = WindowOf(solid)
+        where Math.Min(window.Width, window.Height) > 2 * LetterSize
+        from mark in Ring(window.Middle, _letters.GetValueOrDefault(solid.Panel.Id, ""), solid.Panel.Id)
+        select mark;
+
+    /// <summary>The names of boxes, below the middle of their fronts.</summary>
+    public IEnumerable<Mark> OnBoxes() =>
+        from piece in scene.Pieces
+        where piece.Piece is Carcass or SupportBox
+        let window = Window.Around([painting.At(Vertex.Of(piece.Low)), painting.At(Vertex.Of(piece.High))])
+        let name = piece.Piece.Name ?? piece.Piece.Id
+        where TextMetrics.Width(name, NameSize) < window.Width - 1 && window.Height > 14
+        where IsOf(piece, scene.Visible.At((Vertex.Of(piece.Low) + Vertex.Of(piece.High)) * 0.5))
+        from mark in OnPaper(name, new(window.Middle.X, window.Middle.Y + LetterSize + 3.2))
+        select mark;
+
+    /// <summary>Letters and names of boards seen edge on, in a column to the left of the view.</summary>
+    public IEnumerable<Mark> Beside(double right)
+    {
+        var lowest = double.NegativeInfinity;
+        foreach (var (text, spot) in Leaders().OrderBy(l => l.At.Y))
+        {
+            lowest = Math.Max(spot.Y + 1, lowest + Line);
+            yield return new Mark.Label(text, new(right - 6, lowest), NameSize, Anchor.End);
+            yield return new Mark.Path(
+                [new(right - 5, lowest - 1), new(right - 2.5, lowest - 1), spot],
+                false,
+                Fill.None,
+                Pen.Dimension
+            );
+            yield return new Mark.Circle(spot, 0.5, Fill.Ink, Pen.None);
+        }
+    }
+
+    private IEnumerable<(string Text, Spot At)> Leaders() =>
+        scene
+            .Solids.Where(IsBeside)
+            .Select(s => (Text: BesideText(scene, s.Panel, _letters.GetValueOrDefault(s.Panel.Id, "")), At: LeftEnd(s)))
+            .Where(l => l.At is not null)
+            .GroupBy(l => l.Text)
+            .Select(g => (g.Key, g.MinBy(l => l.At!.Value.X).At!.Value));
+
+    /// <summary>A spot near a board's left end where it is seen.</summary>
+    private Spot? LeftEnd(Solid solid)
+    {
+        var (a, b) = (scene.Sight.See(solid.Low), scene.Sight.See(solid.High));
+        var seen = Window.Around([a, b]);
+        foreach (var share in new[] { 0.01, 0.1, 0.3, 0.5, 0.7, 0.9 })
+        {
+            var spot = new Spot(seen.Left + (share * seen.Width), seen.Middle.Y);
+            if (scene.Visible.At(spot) == solid.Panel.Id)
+                return painting.AtSeen(spot);
+        }
+        return null;
+    }
+
+    private static bool IsBeside(Solid solid) =>
+        solid.Panel.Role
+            is PanelRole.Slab
+                or PanelRole.Shelf
+                or PanelRole.BaseRail
+                or PanelRole.Runner
+                or PanelRole.Filler
+                or PanelRole.Trim;
+
+    private static string BesideText(ViewScene scene, Panel panel, string letter)
+    {
+        var piece = scene.Workbook.BuiltIn.Pieces.First(p => p.Piece.Id == panel.Piece).Piece;
+        return $"{piece.Name ?? piece.Id}  {letter}".TrimEnd();
+    }
+
+    /// <summary>True when a panel seen is one of a box's own, or of the doors in front of it.</summary>
+    private bool IsOf(PlacedPiece box, string? panel) =>
+        scene
+            .Pieces.Where(p => p == box || (p.Piece is Doors doors && doors.Box == box.Piece.Id))
+            .Any(p => p.Panels.Any(q => q.Id == panel));
+
+    private Window WindowOf(Solid solid) => Window.Around([painting.At(solid.Low), painting.At(solid.High)]);
+
+    private static IEnumerable<Mark> Ring(Spot at, string letter, string about) =>
+        letter.Length == 0
+            ? []
+            :
+            [
+                new Mark.Group(
+                    about,
+                    [
+                        new Mark.Circle(
+                            at,
+                            Math.Max(LetterSize, TextMetrics.Width(letter, LetterSize, true)) * 0.72,
+                            Fill.Paper,
+                            Pen.Thin
+                        ),
+                        new Mark.Label(
+                            letter,
+                            new(at.X, at.Y + (LetterSize * TextMetrics.CapitalHeight / 2)),
+                            LetterSize,
+                            Anchor.Middle,
+                            Bold: true
+                        ),
+                    ]
+                ),
+            ];
+
+    private static IEnumerable<Mark> OnPaper(string text, Spot at)
+    {
+        var half = (TextMetrics.Width(text, NameSize) / 2) + 0.6;
+        var window = new Window(at.X - half, at.Y - (NameSize * 0.85), at.X + half, at.Y + (NameSize * 0.35));
+        return
+        [
+            new Mark.Path(window.Corners, true, Fill.Paper, Pen.None),
+            new Mark.Label(text, at, NameSize, Anchor.Middle),
+        ];
+    }
+}
