@@ -67,4 +67,21 @@ public sealed record PartList(
     IReadOnlyList<MatchGroup> Matches,
     IReadOnlyList<RunOfParts> Runs,
     IReadOnlyList<Finding> Findings
-);
+)
+{
+    /// <summary>The parts by letter, in the order of the letters; equal parts once with their count.</summary>
+    public IEnumerable<AlikeParts> ByLetter =>
+        Parts.GroupBy(part => part.Letter).Select(alike => new AlikeParts(alike.Key, [.. alike]));
+
+    /// <summary>The parts of what was designed: each panel becomes one.</summary>
+    public static PartList Of(BuiltIn builtIn, Project project)
+    {
+        var panels = builtIn.Panels.ToList();
+        var runs = new RunsOfParts(project, panels);
+        var making = new PartMaking(project, runs);
+        var parts = making.Make(panels);
+        var matches = new MatchGrouping(project, parts);
+        matches.AddAll();
+        return new(parts, matches.Groups, runs.Runs, [.. runs.Findings, .. making.Findings, .. matches.Findings]);
+    }
+}
