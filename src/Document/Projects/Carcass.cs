@@ -154,7 +154,7 @@ public sealed record BoxShelf : Kept
     /// <summary>From the top of the bottom to the shelf's underside.</summary>
     public required SizeText At { get; init; }
 
-    /// <summary>Back from the front edge; none when null for a fixed shelf, 1/4 in or 6 mm for one on pins.</summary>
+    /// <summary>Back from the front edge; when null, behind inset doors if there are any, and 1/4 in or 6 mm more for a shelf on pins.</summary>
     public SizeText? SetBack { get; init; }
 
     /// <summary>Shorter than the bay in all; none for a fixed shelf, 1/8 in or 3 mm for one on pins (common practice, no source).</summary>

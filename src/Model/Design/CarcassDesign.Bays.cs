@@ -28,7 +28,7 @@ internal sealed partial class CarcassDesign
             NameMember(
                 partition.Id,
                 Fits("above the partition", s => Of(s, "inside-height")),
-                Fits("behind the partition", s => Of(s, "inside-depth"))
+                Fits("behind the partition", PartitionDepth)
             );
     }
 
@@ -78,10 +78,26 @@ internal sealed partial class CarcassDesign
         return SetBack(sizes, shelf) is { } setBack ? depth - setBack : depth;
     }
 
-    private Traced? SetBack(Wanted sizes, BoxShelf shelf) =>
-        shelf.SetBack is { } given ? sizes.Written(Field($"shelves/{shelf.Id}/setBack"), given)
-        : shelf.Kind == ShelfKind.Pins ? Job.Usual(Quarter, Length.Millimetre * 6, UsualSetBack)
-        : null;
+    /// <summary>From the front edge to the shelf; where nothing is said, inset doors have room before it.</summary>
+    private Traced? SetBack(Wanted sizes, BoxShelf shelf)
+    {
+        if (shelf.SetBack is { } given)
+            return sizes.Written(Field($"shelves/{shelf.Id}/setBack"), given);
+        var usual = shelf.Kind == ShelfKind.Pins ? Job.Usual(Quarter, Length.Millimetre * 6, UsualSetBack) : null;
+        return InsetDoorsTake(sizes, shelf.Bay) is not { } taken ? usual
+            : usual is null ? taken
+            : taken + usual;
+    }
+
+    /// <summary>A partition stands behind inset doors that close the whole box.</summary>
+    private Traced? PartitionSetBack(Wanted sizes) =>
+        InsetDoors(doors => doors.Bay is null) is { } inset ? DoorThickness(sizes, inset) : null;
+
+    private Traced PartitionDepth(Wanted sizes)
+    {
+        var depth = Of(sizes, "inside-depth");
+        return PartitionSetBack(sizes) is { } setBack ? depth - setBack : depth;
+    }
 
     private Traced? Clearance(Wanted sizes, BoxShelf shelf) =>
         shelf.Clearance is { } given ? sizes.Written(Field($"shelves/{shelf.Id}/clearance"), given)
@@ -100,10 +116,10 @@ internal sealed partial class CarcassDesign
     private Board PartitionBoard(Wanted sizes, BoxFrame frame, int index)
     {
         var left = frame.Thickness + PartitionLeft(sizes, index).Length;
-        var low = new Point3(left, default, frame.Thickness);
+        var low = new Point3(left, PartitionSetBack(sizes)?.Length ?? Length.Zero, frame.Thickness);
         return Member(sizes, box.Partitions[index].Id, PanelRole.Partition, Attitude.LeftOnEnd, low) with
         {
-            Called = $"partition {box.Partitions[index].Id}",
+            Called = CalledBy("partition", box.Partitions[index].Id),
         };
     }
 
@@ -113,10 +129,17 @@ internal sealed partial class CarcassDesign
         var low = new Point3(
             frame.Thickness + At(sizes, $"bay-{shelf.Bay}.left") + Half(play),
             SetBack(sizes, shelf)?.Length ?? Length.Zero,
-            frame.Thickness + ShelfAt(sizes, shelf).Length
+            frame.Thickness + ShelfRise(sizes, shelf)
         );
-        return Member(sizes, shelf.Id, PanelRole.BoxShelf, Attitude.Level, low) with { Called = $"shelf {shelf.Id}" };
+        return Member(sizes, shelf.Id, PanelRole.BoxShelf, Attitude.Level, low) with
+        {
+            Called = CalledBy("shelf", shelf.Id),
+        };
     }
+
+    /// <summary>"shelf 2" for a shelf of that id, "upper shelf" for one called so already.</summary>
+    private static string CalledBy(string kind, string id) =>
+        id.Contains(kind, StringComparison.Ordinal) ? id.Replace('-', ' ') : $"{kind} {id}";
 
     private Refusal NoSuchBay(BoxShelf shelf) =>
         new(

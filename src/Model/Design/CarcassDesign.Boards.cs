@@ -12,10 +12,12 @@ internal sealed partial class CarcassDesign
         var frame = Frame(sizes);
         return
         [
-            .. CornerBoards(sizes, frame).Select(board => WithFrontEdge(sizes, WithBackRabbet(sizes, frame, board))),
+            .. CornerBoards(sizes, frame).Select(board => Finished(WithBackRabbet(sizes, frame, board))),
             .. BackBoards(sizes, frame),
-            .. InnerBoards(sizes, frame).Select(board => WithFrontEdge(sizes, board)),
+            .. InnerBoards(sizes, frame).Select(Finished),
         ];
+
+        Board Finished(Board board) => WithPins(sizes, frame, WithFrontEdge(sizes, board));
     }
 
     private BoxFrame Frame(Wanted sizes) =>

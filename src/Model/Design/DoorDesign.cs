@@ -67,7 +67,7 @@ internal sealed partial class DoorDesign(Doors doors, Job job) : PieceDesign(doo
     }
 
     private FinishedSize InGaps(Func<Wanted, Traced> exact) =>
-        new(ToMark.Nearest, exact, amount => $"the gaps round {Id} take up {Job.Print(amount.Abs())}");
+        new(ToMark.Down, exact, amount => $"the gaps round {Id} take up {Job.PrintRest(amount)}");
 
     private Board Door(Wanted sizes, string member, Point3 low)
     {

@@ -29,6 +29,12 @@ internal sealed class FinishedSizes
         _mark = new(ReadMark);
     }
 
+    /// <summary>The shop's smallest mark.</summary>
+    public Length Mark => _mark.Value;
+
+    /// <summary>How much a clash matters: one below the shop's mark may come of rounding alone, and is taken up when fitting.</summary>
+    public Severity Gravity(Length clash) => clash < Mark ? Severity.Note : Severity.Warning;
+
     /// <summary>What rounding left over so far.</summary>
     public IReadOnlyList<Remainder> Remainders => _remainders;
 

@@ -65,7 +65,7 @@ internal sealed partial class FlatDesign(FlatPiece flat, Job job) : PieceDesign(
             ToMark.Nearest,
             exact,
             amount =>
-                $"the {what} of {Id} comes out {Job.Print(amount.Abs())} {(amount.IsPositive ? "wider" : "narrower")}"
+                $"the {what} of {Id} comes out {Job.PrintRest(amount)} {(amount.IsPositive ? "wider" : "narrower")}"
         );
 
     private string MainOf(string layer) =>

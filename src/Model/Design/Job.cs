@@ -42,6 +42,13 @@ internal sealed class Job
 
     public string Print(Length length) => Shown.Print(length, Project.Units);
 
+    /// <summary>What rounding left over; it is never nothing, however little.</summary>
+    public string PrintRest(Length rest)
+    {
+        var least = IsInches ? Length.FromInches(0.001m) : Length.FromMillimetres(0.001m);
+        return rest.Abs() < least ? $"less than {Print(least)}" : Print(rest.Abs());
+    }
+
     public SheetGood? Sheet(string? id) => id is null ? null : _sheets.GetValueOrDefault(id);
 
     public Edging? Edging(string id) => _edgings.GetValueOrDefault(id);

@@ -91,7 +91,7 @@ internal abstract class PieceDesign(Piece piece, Job job)
 
     /// <summary>A size of a part that goes between or onto others, and must not be larger than they leave.</summary>
     protected FinishedSize Fits(string where, Func<Wanted, Traced> exact) =>
-        new(ToMark.Down, exact, amount => $"{job.Print(amount.Abs())} of play {where}");
+        new(ToMark.Down, exact, amount => $"{job.PrintRest(amount)} of play {where}");
 
     /// <summary>The very size of another member.</summary>
     protected FinishedSize As(string side) => new(ToMark.Nearest, sizes => Of(sizes, side), _ => "");

@@ -13,7 +13,7 @@ internal static class PieceOverlaps
         let worst = pair.MaxBy(shared => shared.By)
         select new Finding(
             "pieces.overlap",
-            Severity.Warning,
+            job.Finished.Gravity(worst.By),
             $"{worst.A.Id} and {worst.B.Id} overlap by {job.Print(worst.By)}; move or shrink {pair.Key.Item1} or {pair.Key.Item2}.",
             [pair.Key.Item1, pair.Key.Item2]
         );

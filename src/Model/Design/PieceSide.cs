@@ -17,7 +17,7 @@ internal sealed record PieceSide(string More, string Less)
         var then = job.Rows.IsFollowed(piece.Id, Way(piece.Facing))
             ? "the next piece in its row moves with it"
             : "what stands against it takes it up";
-        return $"{piece.Id} comes out {job.Print(amount.Abs())} {more}; {then}";
+        return $"{piece.Id} comes out {job.PrintRest(amount)} {more}; {then}";
     }
 
     private RowDirection Way(Facing facing)

@@ -28,7 +28,7 @@ internal static class RoomFit
     private static Finding Finding(PlacedPiece piece, (string What, Length By) side, Job job) =>
         new(
             "room.piece-outside",
-            Severity.Warning,
+            job.Finished.Gravity(side.By),
             $"{piece.Piece.Id} goes {job.Print(side.By)} {side.What} at the narrowest place of its height; "
                 + "move it, make it smaller, or leave it long there and cut it to the wall.",
             [piece.Piece.Id]

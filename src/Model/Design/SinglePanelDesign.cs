@@ -38,7 +38,7 @@ internal sealed class SinglePanelDesign(Piece piece, SinglePanel shape, Job job)
         new(
             ToMark.Nearest,
             exact,
-            amount => $"{Id} comes out {Job.Print(amount.Abs())} {(amount.IsPositive ? "larger" : "smaller")}"
+            amount => $"{Id} comes out {Job.PrintRest(amount)} {(amount.IsPositive ? "larger" : "smaller")}"
         );
 
     /// <summary>The board's size along an axis of the piece.</summary>
