@@ -23,6 +23,10 @@ public static class Forms
     public static Form.Record Of<T>()
         where T : Kept => (Form.Record)Of(typeof(T));
 
+    /// <summary>The names of the fields a record has, as written in the file.</summary>
+    public static IEnumerable<string> NamesIn(Kept record) =>
+        ((Form.Record)Of(record.GetType())).Fields.Select(field => field.Name);
+
     /// <summary>The fields a thing with a form has; none for what is no record or of no known kind.</summary>
     internal static IReadOnlyList<FormField> FieldsOf(Form form, JsonObject thing) =>
         form switch

@@ -33,6 +33,16 @@ public static class Leaves
     /// <param name="path">Where it is.</param>
     public static IEnumerable<Leaf> Of(Kept record, string path = "") => Of(record, path, []);
 
+    /// <summary>The records below a record and that record itself, each with its path.</summary>
+    public static IEnumerable<(string Path, Kept Record)> RecordsOf(Kept record, string path = "")
+    {
+        yield return (path, record);
+        foreach (var field in ((Form.Record)Forms.Of(record.GetType())).Fields)
+        foreach (var (step, inner) in RecordsIn(field.Property.GetValue(record)))
+        foreach (var below in RecordsOf(inner, FieldPath.Under(path, field.Name) + step))
+            yield return below;
+    }
+
     /// <summary>What an item of a list goes by; the same rule as <see cref="FieldPath.KeyOf"/>.</summary>
     public static string KeyOf(Kept item, int index) =>
         Text(item, "Id") ?? Text(item, "Name") ?? index.ToString(CultureInfo.InvariantCulture);
@@ -53,6 +63,18 @@ public static class Leaves
                 yield return leaf;
         }
     }
+
+    private static IEnumerable<(string Step, Kept Record)> RecordsIn(object? value) =>
+        value switch
+        {
+            Kept record => [("", record)],
+            IEnumerable items and not string => items
+                .Cast<object>()
+                .Index()
+                .Where(item => item.Item is Kept)
+                .Select(item => ("/" + KeyOf((Kept)item.Item, item.Index), (Kept)item.Item)),
+            _ => [],
+        };
 
     private static IEnumerable<Leaf> OfItems(
         IEnumerable items,

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Xml.Linq;
+using CsCheck;
 using Json.Schema;
 using Nookwright.Files;
 using Nookwright.Measure;
@@ -35,6 +36,23 @@ public class SchemaTests
     [MemberData(nameof(DemoTests.Demos), MemberType = typeof(DemoTests))]
     public void A_demo_fits_the_schema_as_it_stands(string demo) =>
         Assert.True(Fits(File.ReadAllText(Checkout.File("demo", demo))));
+
+    [Fact]
+    public void The_kept_sample_of_version_1_fits_the_schema() =>
+        Assert.True(
+            Fits(File.ReadAllText(Checkout.File("tests", "Tests", "Document", "Files", "version-1.nook.json")))
+        );
+
+    [Fact]
+    public void Any_job_that_is_written_fits_the_schema() =>
+        AnyJob.Project.Sample(job => Assert.True(Fits(JobFile.Write(job))), iter: 50);
+
+    [Fact]
+    public void The_schema_itself_is_one()
+    {
+        using var schema = JsonDocument.Parse(File.ReadAllText(Published));
+        Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
+    }
 
     [Theory]
     [InlineData("\"kind\": \"carcass\"", "\"kind\": \"drawbridge\"")]
