@@ -26,6 +26,9 @@ public sealed record Workbook(
     IReadOnlyList<Finding> Findings
 )
 {
+    /// <summary>Everything derived from a document but the plan, which takes longer: see <see cref="WithPlan"/>.</summary>
+    public static Workbook Of(Project project) => WorkbookSteps.Run(project);
+
     /// <summary>How lengths of this job are shown: to 1/64 in or 0.1 mm, so that a measured thickness shows as it is.</summary>
     public LengthFormat Lengths { get; } =
         Project.Units == LengthUnit.Inches ? LengthFormat.Inches(64) : LengthFormat.Millimetres(0.1m);

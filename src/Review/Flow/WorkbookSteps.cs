@@ -1,0 +1,47 @@
+using Nookwright.Cutting;
+using Nookwright.Design;
+using Nookwright.Parts;
+using Nookwright.Projects;
+using Nookwright.Shop;
+using Nookwright.Survey;
+using Nookwright.Trouble;
+
+namespace Nookwright.Flow;
+
+/// <summary>The steps from a document to its workbook, in order.</summary>
+internal static class WorkbookSteps
+{
+    /// <summary>Everything but the plan.</summary>
+    public static Workbook Run(Project project)
+    {
+        var room = Room.Of(project);
+        var builtIn = BuiltIn.Of(project, room);
+        var parts = PartList.Of(builtIn, project);
+        var (request, shop) = Request(project, parts);
+        Finding[] findings = [.. room.Findings, .. builtIn.Findings, .. parts.Findings, .. shop];
+        return new(project, room, builtIn, parts, request, Plan: null, OnceEach(findings));
+    }
+
+    /// <summary>The same workbook with a plan and what planning found.</summary>
+    public static Workbook Planned(Workbook workbook, Plan plan) =>
+        workbook with
+        {
+            Plan = plan,
+            Findings = OnceEach([.. workbook.Findings, .. plan.Findings]),
+        };
+
+    private static (CutRequest Request, IEnumerable<Finding> Findings) Request(Project project, PartList parts)
+    {
+        var saws = ShopNumbers.LimitsOf(project.Shop, project.Units, out var refusals);
+        var sheets = project.Shop.Sheets.Select(good => ShopNumbers.SheetOf(good, project.Units)).ToList();
+        var usable = sheets.Where(s => s.Ok).Select(s => s.Value).ToList();
+        var wrong = refusals.Concat(sheets.Where(s => !s.Ok).Select(s => s.Refusal));
+        return (JobRequest.Of(parts, usable, saws), wrong.Select(Unreadable));
+    }
+
+    private static Finding Unreadable(Refusal refusal) =>
+        new("shop.size-not-read", Severity.MustMend, refusal.Message, []) { Field = refusal.Field };
+
+    private static IReadOnlyList<Finding> OnceEach(IReadOnlyList<Finding> findings) =>
+        [.. findings.DistinctBy(f => (f.Rule, f.Message, f.Field)).OrderByDescending(f => f.Severity)];
+}
