@@ -9,9 +9,8 @@ namespace Nookwright.Paper;
 /// <summary>How the things of a job are said on paper: its sizes in its unit, its parts by letter, its workpieces as a maker sees them.</summary>
 internal sealed class JobWords
 {
-    // Finer than any saw is set, so that no size on paper hides what the plan means.
-    private const int InchParts = 64;
-    private const decimal MillimetreGrid = 0.01m;
+    // A tape of 0.45 mm counted on two edges leaves hundredths; cards must not round them away.
+    private static readonly LengthFormat FineMillimetres = LengthFormat.Millimetres(0.01m);
 
     private readonly LengthFormat _format;
     private readonly Dictionary<string, Workpiece> _workpieces;
@@ -20,20 +19,17 @@ internal sealed class JobWords
 
     public JobWords(Workbook book)
     {
-        _format =
-            book.Project.Units == LengthUnit.Inches
-                ? LengthFormat.Inches(InchParts)
-                : LengthFormat.Millimetres(MillimetreGrid);
+        _format = book.Lengths;
         _workpieces = (book.Plan?.Workpieces ?? []).ToDictionary(w => w.Id);
         _parts = book.PartList.Parts.ToDictionary(p => p.Id);
         _materials = book.Project.Shop.Sheets.ToDictionary(s => s.Id, s => s.Name.Length > 0 ? s.Name : s.Id);
     }
 
-    /// <summary>A size with its unit: <c>23 3⁄4 in</c>.</summary>
-    public string Size(Length length) => LengthLabel.Of(length, _format);
+    /// <summary>A size with its unit, to the finest mark it needs: <c>23 3⁄4 in</c>.</summary>
+    public string Size(Length length) => LengthLabel.Of(length, Exact(length));
 
     /// <summary>A size without its unit.</summary>
-    public string Bare(Length length) => LengthLabel.Of(length, _format.WithoutUnit);
+    public string Bare(Length length) => LengthLabel.Of(length, Exact(length).WithoutUnit);
 
     /// <summary>The unit alone.</summary>
     public string Unit => _format.Style == LengthStyle.Millimetres ? "mm" : "in";
@@ -54,7 +50,9 @@ internal sealed class JobWords
     public Workpiece Workpiece(string id) => _workpieces[id];
 
     /// <summary>A workpiece's size along the sheet and across it.</summary>
-    public string Sides(Workpiece workpiece) => Sides(workpiece.Length, workpiece.Width);
+    /// <remarks>To the job's own mark: what is left over need not be told finer.</remarks>
+    public string Sides(Workpiece workpiece) =>
+        $"{LengthLabel.Of(workpiece.Length, _format.WithoutUnit)}\u00a0× {LengthLabel.Of(workpiece.Width, _format)}";
 
     /// <summary>What a workpiece is called at the saw: a part by its letter, anything else by the name written on it.</summary>
     public string Called(string id) => Called(_workpieces[id]);
@@ -102,4 +100,6 @@ internal sealed class JobWords
     /// <summary>A number of things: <c>1 sheet</c>, <c>3 sheets</c>.</summary>
     public static string Count(int count, string one, string? many = null) =>
         count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
+
+    private LengthFormat Exact(Length length) => _format.IsExact(length) || _format.Style != LengthStyle.Millimetres ? _format : FineMillimetres;
 }

@@ -1,3 +1,4 @@
+using Nookwright.Files;
 using Nookwright.Flow;
 using Nookwright.Projects;
 
@@ -7,6 +8,13 @@ namespace Nookwright.Paper;
 /// <remarks>A pure function of the workbook and the edition: no clock, nothing measured anew.</remarks>
 public static class Packet
 {
+    /// <summary>Writes the packet as PDF on the job's own paper, its revision that of the job's document as saved.</summary>
+    /// <param name="book">The job with all that follows from it.</param>
+    /// <param name="date">The day it is made.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    public static void Write(Workbook book, DateOnly date, Stream stream) =>
+        Write(book, book.Project.Paper, PacketEdition.Of(date, JobText.Write(book.Project)), stream);
+
     /// <summary>Writes the packet as PDF; the stream stays open.</summary>
     /// <param name="book">The job with all that follows from it.</param>
     /// <param name="size">The paper.</param>

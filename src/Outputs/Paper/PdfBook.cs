@@ -36,6 +36,7 @@ public sealed record PdfBook(string Title, DateOnly Made, IReadOnlyList<PaperPag
     private void Describe(PdfDocument document)
     {
         document.Info.Title = Title;
+        document.Language = "en";
         document.Info.Creator = "Nookwright";
         document.Info.CreationDate = Made.ToDateTime(TimeOnly.MinValue);
         document.ViewerPreferences.DisplayDocTitle = true;

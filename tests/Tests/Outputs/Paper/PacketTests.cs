@@ -192,6 +192,17 @@ public sealed class PacketTests
     }
 
     [Fact]
+    public void By_itself_it_takes_the_jobs_own_paper_and_the_documents_revision()
+    {
+        var book = HandMadeWorkbook.Make();
+        var stream = new MemoryStream();
+        Packet.Write(book with { Project = book.Project with { Paper = PaperSize.A4 } }, new(2026, 11, 25), stream);
+        using var document = PdfDocument.Open(stream.ToArray());
+        Assert.Equal(841.89, document.GetPage(1).Height, 1);
+        Assert.Equal("Bench under the stairs", document.Information.Title);
+    }
+
+    [Fact]
     public void Another_reader_finds_the_same_text()
     {
         Assert.SkipUnless(File.Exists("/usr/bin/pdftotext"), "pdftotext is not on this machine.");
