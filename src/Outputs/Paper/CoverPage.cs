@@ -6,6 +6,8 @@ namespace Nookwright.Paper;
 /// <summary>The cover: what job it is, how it looks, how much there is to do, what waits, and where to find what.</summary>
 internal static class CoverPage
 {
+    private const double ViewHeight = 92;
+
     /// <summary>The cover, one page.</summary>
     /// <param name="book">The job.</param>
     /// <param name="edition">Date and revision.</param>
@@ -22,6 +24,8 @@ internal static class CoverPage
         flow.Space(2);
         flow.Text(Name(book), 9, bold: true);
         flow.Text($"Packet of {edition.Date:yyyy-MM-dd}, revision {edition.Revision}", TypeSize.Body);
+        flow.Space(4);
+        flow.Draw(RoomView.Of(book, paper.BodyWidth, ViewHeight));
         flow.Space(4);
         flow.Text(Counts(book), TypeSize.Head, bold: true);
         flow.Space(1);

@@ -101,5 +101,6 @@ internal sealed class JobWords
     public static string Count(int count, string one, string? many = null) =>
         count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
 
-    private LengthFormat Exact(Length length) => _format.IsExact(length) || _format.Style != LengthStyle.Millimetres ? _format : FineMillimetres;
+    private LengthFormat Exact(Length length) =>
+        _format.IsExact(length) || _format.Style != LengthStyle.Millimetres ? _format : FineMillimetres;
 }

@@ -30,6 +30,7 @@ public static class Packet
         IReadOnlyList<PaperPage> pages =
         [
             .. FindingPages.Of(book, paper),
+            .. ViewPages.Of(book, paper),
             .. PartPages.Of(book, words, paper),
             .. SafetyPages.Of(paper),
             .. SheetPages.Of(book, words, paper),

@@ -6,7 +6,7 @@ namespace Nookwright.Paper;
 internal static class ScaleBar
 {
     /// <summary>Its height with its figures.</summary>
-    public const double Height = 13;
+    public const double Height = 14;
 
     private const double Inch = 25.4;
     private const string Says = "Lay a rule on this: if it differs, the printer changed the size; print at 100 %.";
@@ -23,7 +23,7 @@ internal static class ScaleBar
         for (var i = 0; i <= 8; i++)
             yield return Tick(x + (Inch / 2 * i), line + 0.9, i % 2 == 0 ? 2.6 : 1.6);
         yield return new Mark.Label("4 in", new(x + 104, line + 3.4), TypeSize.Furniture);
-        yield return new Mark.Label(Says, new(x, line + 6.6), TypeSize.Furniture);
+        yield return new Mark.Label(Says, new(x, line + 7.4), TypeSize.Furniture);
     }
 
     private static Mark Tick(double x, double y, double length) =>

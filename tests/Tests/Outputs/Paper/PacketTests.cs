@@ -81,21 +81,42 @@ public sealed class PacketTests
         }
     }
 
+    /// <summary>100 mm are 283.46 points, 4 in are 288 (ISO 32000-1: a point is 1/72 in).</summary>
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Every_drawing_to_scale_has_a_ruler_that_is_true_on_paper(PaperSize size)
+    {
+        var drawings = Pages(size).Where(page => IsOf(page, "Plan and elevations")).ToList();
+        Assert.NotEmpty(drawings);
+        Assert.All(
+            drawings,
+            page =>
+            {
+                var widths = page.Paths.Select(path => path.GetBoundingRectangle()?.Width ?? 0).ToList();
+                Assert.Contains(widths, width => Math.Abs(width - 283.46) < 0.02);
+                Assert.Contains(widths, width => Math.Abs(width - 288) < 0.02);
+            }
+        );
+    }
+
     [Theory]
     [MemberData(nameof(Papers))]
     public void No_two_letters_lie_on_each_other_on_any_card_or_list(PaperSize size)
     {
-        var pages = Pages(size).Where(page => !TextOf(page).Contains("Lay a rule", StringComparison.Ordinal));
+        var pages = Pages(size).Where(page => !IsDrawing(page));
         foreach (var page in pages)
             Assert.Empty(Overlaps(page));
     }
 
     [Theory]
     [MemberData(nameof(Papers))]
-    public void No_letter_is_smaller_than_three_millimetres_but_for_the_figures_of_fractions(PaperSize size)
+    public void No_letter_of_a_list_or_card_is_smaller_than_three_millimetres_but_for_the_figures_of_fractions(
+        PaperSize size
+    )
     {
         const double Smallest = 3 * PointsPerMillimetre;
-        var small = Pages(size).SelectMany(page => page.Letters).Where(l => l.PointSize < Smallest - 0.01);
+        var lists = Pages(size).Where(page => !IsDrawing(page));
+        var small = lists.SelectMany(page => page.Letters).Where(l => l.PointSize < Smallest - 0.01);
         Assert.All(small, letter => Assert.True(char.IsDigit(letter.Value[0]), letter.Value));
     }
 
@@ -237,6 +258,10 @@ public sealed class PacketTests
 
     private static bool IsOf(Page page, string section) =>
         TextOf(page).Contains(section, StringComparison.Ordinal) && page.Number > 1;
+
+    // Drawings have their own lettering.
+    private static bool IsDrawing(Page page) =>
+        page.Number == 1 || IsOf(page, "Plan and elevations") || IsOf(page, "Breakdown of the sheets");
 
     private static IEnumerable<string> Words(IEnumerable<Page> pages, string section) =>
         pages
