@@ -26,7 +26,7 @@ public sealed record Workbook(
     IReadOnlyList<Finding> Findings
 )
 {
-    /// <summary>Everything derived from a document but the plan, which takes longer: see <see cref="WithPlan"/>.</summary>
+    /// <summary>Everything derived from a document but the plan, which takes longer.</summary>
     public static Workbook Of(Project project) => WorkbookSteps.Run(project);
 
     /// <summary>How lengths of this job are shown: to 1/64 in or 0.1 mm, so that a measured thickness shows as it is.</summary>
