@@ -53,7 +53,14 @@ public sealed record CutMatch(string Id, IReadOnlyList<Parts.PartSide> Sides, st
 /// <summary>A running grain to cut: parts side by side along one strip, in order.</summary>
 /// <param name="Id">The run's id.</param>
 /// <param name="Parts">Part ids in order.</param>
-public sealed record CutRun(string Id, IReadOnlyList<string> Parts);
+public sealed record CutRun(string Id, IReadOnlyList<string> Parts)
+{
+    /// <summary>
+    /// Which of the members' sides lies across the run and is the same for all: length or width. Null for the side they
+    /// share; for the length when they share both.
+    /// </summary>
+    public MatchedSide? Height { get; init; }
+}
 
 /// <summary>A kind of sheet, or an offcut.</summary>
 /// <param name="Id">Unique.</param>

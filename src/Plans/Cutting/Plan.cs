@@ -7,7 +7,7 @@ namespace Nookwright.Cutting;
 /// <remarks>A plan is shown or printed only after the virtual saw has executed it cut by cut.</remarks>
 /// <param name="Sheets">The sheets used, in the order they are broken down.</param>
 /// <param name="Workpieces">Every piece of wood that exists at some time: sheets, chunks, strips, parts, offcuts.</param>
-/// <param name="Breakdown">The first, rough cuts with the track saw, in order.</param>
+/// <param name="Breakdown">The first, rough cuts and the dressing passes, all with the track saw, in order.</param>
 /// <param name="Visits">The visits in order.</param>
 /// <param name="Findings">Parts that could not be planned and what would make it possible; cautions.</param>
 /// <param name="DimensionsNow">How many distinct dimensions are cut now: no plan needs fewer visits.</param>
@@ -51,7 +51,7 @@ public sealed record PlanSheet(
 /// <param name="Length">Along the sheet's length.</param>
 /// <param name="Width">Across.</param>
 /// <param name="Use">What it is.</param>
-/// <param name="Part">The part's id, for parts and held blanks.</param>
+/// <param name="Part">The part's id, for parts and held blanks; the run's id for a run that is held in one piece.</param>
 public sealed record Workpiece(
     string Id,
     int Sheet,
@@ -112,6 +112,12 @@ public enum CutKind
 
     /// <summary>Gives a final dimension.</summary>
     Sizing,
+
+    /// <summary>
+    /// Parts a strip with running grain at a pencil line, at the table saw, so that each piece can wait for its own
+    /// setting. Both new edges are true; no dimension comes from it.
+    /// </summary>
+    Parting,
 }
 
 /// <summary>Which way a distance is measured on the sheet.</summary>
@@ -141,7 +147,10 @@ public enum FromEdge
 /// <param name="Along">Which way the distance is measured.</param>
 /// <param name="From">From which edge.</param>
 /// <param name="Distance">From that edge to the near side of the kerf: the size of what <see cref="Gives"/> names.</param>
-/// <param name="Gives">The piece between the edge and the kerf; for a dressing cut the sliver, whose size is the distance.</param>
+/// <param name="Gives">
+/// The piece between the edge and the kerf; for a dressing cut the sliver, whose size is the distance. Null when there is
+/// none: a dressing cut at distance zero, where the blade takes the whole of the dressing.
+/// </param>
 /// <param name="Leaves">What is beyond the kerf; null when the kerf takes all of it.</param>
 public sealed record SawCut(
     int Number,
@@ -159,7 +168,7 @@ public sealed record SawCut(
 /// <param name="Saw">Fence or stop.</param>
 /// <param name="Setting">The distance.</param>
 /// <param name="Round">1 for what is cut now; later rounds follow readings.</param>
-/// <param name="Cuts">The cuts in order: dressing passes first where an edge needs one, then sizing cuts.</param>
+/// <param name="Cuts">The cuts in order: dressing and parting cuts before the sizing cuts that need them.</param>
 /// <param name="Matches">Ids of the match groups this visit keeps together.</param>
 public sealed record Visit(
     int Number,

@@ -1,0 +1,93 @@
+using Nookwright.Trouble;
+
+namespace Nookwright.Cutting;
+
+/// <summary>Why a part or a run can be cut from no sheet there is, and what would make it possible.</summary>
+internal static class ItemFindings
+{
+    /// <summary>Null when some sheet will do, as far as sizes, figure and saws go.</summary>
+    public static Finding? Of(Item item, CutRun? run, CutRequest request, SawNumbers saws, IReadOnlyList<Stock> stocks)
+    {
+        var subject = new Subject(item, run, request);
+        if (subject.Smallest <= 0)
+            return subject.Finding("cutting.no-size", "has a side of no size; give it one above zero.");
+        var ours = stocks.Where(s => s.Material == item.Material).ToList();
+        if (ours.Count == 0)
+            return subject.Finding(
+                "cutting.no-sheet-of-material",
+                $"is of {item.Material}, and there is no such sheet in stock; add one."
+            );
+        if (!ours.Any(stock => Turns(item, stock).Any(turn => Fits(turn, stock, saws, request.Rules))))
+            return subject.TooLarge(ours, saws);
+        if (
+            !ours.Any(stock =>
+                Turns(item, stock).Any(turn => Fits(turn, stock, saws, request.Rules) && IsInReach(turn, saws))
+            )
+        )
+            return subject.Finding("cutting.part-beyond-saws", subject.ReachMessage());
+        return null;
+    }
+
+    /// <summary>The ways an item may lie on a sheet.</summary>
+    public static IEnumerable<Turn> Turns(Item item, Stock stock) =>
+        item.Turns.Where(t => t.Figure || !stock.Piece.HasFigure);
+
+    private static bool Fits(Turn turn, Stock stock, SawNumbers saws, CutRules rules) =>
+        FitsOne(turn.X, stock.X, turn.MatchX && turn.SetX >= 0, turn, saws, rules)
+        && FitsOne(turn.Y, stock.Y, turn.MatchY && turn.SetY >= 0, turn, saws, rules);
+
+    private static bool FitsOne(long size, long sheet, bool isMatched, Turn turn, SawNumbers saws, CutRules rules)
+    {
+        var isBlank = turn is { SetX: < 0, SetY: < 0 };
+        var need = isBlank ? size : size + (2 * saws.Dressing);
+        var mustBeCut = saws.Dressing == 0 && isMatched && rules.VisitsFirst && !isBlank;
+        return mustBeCut ? need < sheet : need <= sheet;
+    }
+
+    private static bool IsInReach(Turn turn, SawNumbers saws)
+    {
+        if (turn is { SetX: < 0, SetY: < 0 })
+            return true;
+        var canSet = turn.Along is null
+            ? saws.CanSet(turn.X) && saws.CanSet(turn.Y)
+            : saws.CanSet(turn.Size(turn.Along.Axis.Other()))
+                && turn.Along.Segments.SelectMany(s => s).All(m => saws.CanSet(m.Size));
+        return canSet && saws.CanHandle(turn.X + (2 * saws.Dressing), turn.Y + (2 * saws.Dressing));
+    }
+
+    private sealed record Subject(Item Item, CutRun? Run, CutRequest Request)
+    {
+        public long Smallest =>
+            Item.Parts.Select(p => Request.Parts[p]).Min(p => Math.Min(p.Length.Nanometres, p.Width.Nanometres));
+
+        private string Name => Run is null ? Request.Parts[Item.Parts[0]].Id : $"{Run.Id} (running grain)";
+
+        public Finding TooLarge(List<Stock> stocks, SawNumbers saws)
+        {
+            var largest = stocks.MaxBy(s => s.Area)!.Piece;
+            var turn = Item.Turns.FirstOrDefault(t => t.Figure) ?? Item.Turns[0];
+            var margin = new Measure.Length(2 * saws.Dressing);
+            var rule = Run is null ? "cutting.part-larger-than-sheet" : "cutting.run-longer-than-sheet";
+            return Finding(
+                rule,
+                $"needs {new Measure.Length(turn.X)} along the figure by {new Measure.Length(turn.Y)} across, and the largest "
+                    + $"sheet of {Item.Material} gives {largest.Length - margin} by {largest.Width - margin} after dressing; "
+                    + (
+                        Run is null
+                            ? "make it smaller, join it from two, let it be turned, or add a larger sheet."
+                            : "split the run, or add a larger sheet."
+                    )
+            );
+        }
+
+        public string ReachMessage() =>
+            "is beyond the saws: a side is longer than fence and stop reach, or its chunk is larger than one person "
+            + "handles; cut it with the track saw by hand, or widen the shop's limits.";
+
+        public Finding Finding(string rule, string what)
+        {
+            IEnumerable<string> parts = Item.Parts.Select(p => Request.Parts[p].Id);
+            return new(rule, Severity.MustMend, $"{Name} {what}", Run is null ? [.. parts] : [Run.Id, .. parts]);
+        }
+    }
+}

@@ -1,0 +1,54 @@
+namespace Nookwright.Cutting;
+
+/// <summary>How good a cutting plan is: all parts first, then nothing split that must match, then fewest visits, then least bought, then least handling.</summary>
+/// <remarks>
+/// There are no weights to tune. A later term decides only between plans that are equal in every earlier one, so that nobody
+/// has to say how many sheets a fence setting is worth. A smaller score is a better plan.
+/// </remarks>
+/// <param name="Missing">Parts without a place.</param>
+/// <param name="Splits">Dimensions that are visited more often than once in a round.</param>
+/// <param name="Visits">Visits, or 0 when sheets alone count.</param>
+/// <param name="Bought">The price of all sheets where prices are known, else their square metres; offcuts without a price count nothing.</param>
+/// <param name="Sheets">Sheets and offcuts used.</param>
+/// <param name="Handling">Rough cuts, dressing passes and crosscuts of pieces wider than a rip may be.</param>
+public readonly record struct PlanScore(int Missing, int Splits, int Visits, double Bought, int Sheets, int Handling)
+    : IComparable<PlanScore>
+{
+    /// <summary>The score of a plan.</summary>
+    public static PlanScore Of(Plan plan, CutRequest request)
+    {
+        var runs = request.Runs.ToDictionary(r => r.Id, r => r.Parts.Count);
+        var made = plan.Workpieces.Where(p => p.Part is not null).Sum(p => IsRun(p) ? runs[p.Part!] : 1);
+        bool IsRun(Workpiece piece) => piece.Use == WorkpieceUse.Held && runs.ContainsKey(piece.Part!);
+        var repeats = plan.Visits.Count - plan.Visits.Select(v => (v.Setting, v.Round)).Distinct().Count();
+        var stock = request.Stock.ToDictionary(s => s.Id);
+        var bought = plan.Sheets.Sum(s => StockCost.Of(stock[s.Stock], request.Stock));
+        var isVisitsFirst = request.Rules.VisitsFirst;
+        return new(
+            request.Parts.Count - made,
+            isVisitsFirst ? repeats : 0,
+            isVisitsFirst ? plan.Visits.Count : 0,
+            bought,
+            plan.Sheets.Count,
+            HandlingOf(plan, request)
+        );
+    }
+
+    /// <inheritdoc/>
+    public int CompareTo(PlanScore other) =>
+        (Missing, Splits, Visits, Bought, Sheets, Handling).CompareTo(
+            (other.Missing, other.Splits, other.Visits, other.Bought, other.Sheets, other.Handling)
+        );
+
+    private static int HandlingOf(Plan plan, CutRequest request)
+    {
+        var pieces = plan.Workpieces.ToDictionary(p => p.Id);
+        var wide = plan
+            .Visits.Where(v => v.Saw == Saw.Stop)
+            .SelectMany(v => v.Cuts)
+            .Count(c =>
+                (c.Along == SheetAxis.Length ? pieces[c.On].Width : pieces[c.On].Length) > request.Saws.RipReach
+            );
+        return plan.Breakdown.Count + wide;
+    }
+}

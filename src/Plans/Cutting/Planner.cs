@@ -1,0 +1,81 @@
+using Nookwright.Trouble;
+
+namespace Nookwright.Cutting;
+
+/// <summary>Makes cutting plans.</summary>
+public static class Planner
+{
+    /// <summary>How many parts are planned at most; more are refused with a finding.</summary>
+    public const int MostParts = 20_000;
+
+    private const int Ways = 4;
+
+    /// <summary>The best plan found for a request; the virtual saw has executed it.</summary>
+    /// <param name="request">What to cut, from what, with which saws.</param>
+    /// <param name="progress">Told of the first plan and of every better one.</param>
+    /// <param name="stop">Stops the search; the call then throws.</param>
+    public static Plan Plan(CutRequest request, IProgress<Plan>? progress = null, CancellationToken stop = default)
+    {
+        if (request.Parts.Count > MostParts)
+            return TooMany(request);
+        var job = JobReader.Read(request);
+        var best = First(job, progress, stop);
+        for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
+            best = Better(best, Constructed(job, way, stop), progress);
+        return request.Rules.Effort == 0 ? best.Plan : Improved(job, best, progress, stop).Plan;
+    }
+
+    private static Candidate First(Job job, IProgress<Plan>? progress, CancellationToken stop)
+    {
+        var first = Constructed(job, 0, stop);
+        progress?.Report(first.Plan);
+        return first;
+    }
+
+    private static Candidate Constructed(Job job, int way, CancellationToken stop)
+    {
+        var search = new Search(job, job.Request.Rules.Seed + way);
+        search.Construct(way, stop);
+        return Candidate.Of(job, search);
+    }
+
+    private static Candidate Better(Candidate best, Candidate other, IProgress<Plan>? progress)
+    {
+        if (other.Score.CompareTo(best.Score) >= 0)
+            return best;
+        progress?.Report(other.Plan);
+        return other;
+    }
+
+    private static Candidate Improved(Job job, Candidate best, IProgress<Plan>? progress, CancellationToken stop)
+    {
+        var search = best.Search;
+        foreach (var material in job.Items.Select(i => i.Material).Distinct())
+        {
+            var bound = StockBound.Of(job, material);
+            if (search.Improve(material, Rounds(job), bound, stop))
+                best = Better(best, Candidate.Of(job, search), progress);
+        }
+        return best;
+    }
+
+    /// <summary>A step of the search costs more on a large job, so that it gets fewer of them.</summary>
+    private static int Rounds(Job job) => Math.Max(1, job.Request.Rules.Effort * 100 / Math.Max(100, job.Items.Count));
+
+    private static Plan TooMany(CutRequest request) =>
+        new(
+            [],
+            [],
+            [],
+            [],
+            [
+                new Finding(
+                    "cutting.too-many-parts",
+                    Severity.MustMend,
+                    $"{request.Parts.Count} parts are more than one plan takes ({MostParts}); plan the job in several lists.",
+                    [.. request.Parts.Select(p => p.Id)]
+                ),
+            ],
+            0
+        );
+}

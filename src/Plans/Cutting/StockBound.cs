@@ -1,0 +1,21 @@
+namespace Nookwright.Cutting;
+
+/// <summary>The least that the sheets of a material can cost: by area, whatever the cuts.</summary>
+internal static class StockBound
+{
+    /// <summary>A cost no plan goes below.</summary>
+    public static double Of(Job job, string material)
+    {
+        var area = job.Items.Concat(job.Blanks).Where(i => i.Material == material).Sum(i => i.Area);
+        var stocks = job.Stocks.Where(s => s.Material == material).ToList();
+        area -= stocks
+            .Where(s => StockCost.Of(s, job) <= 0 && s.Piece.Quantity is not null)
+            .Sum(s => s.Area * s.Quantity);
+        var bought = stocks.Where(s => StockCost.Of(s, job) > 0).ToList();
+        if (area <= 0 || bought.Count == 0)
+            return 0;
+        if (bought.Count == 1)
+            return (double)((area + bought[0].Area - 1) / bought[0].Area) * StockCost.Of(bought[0], job);
+        return bought.Min(s => StockCost.Of(s, job) / s.Area) * area;
+    }
+}
