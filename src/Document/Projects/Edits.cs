@@ -27,6 +27,10 @@ public static class Edits
         return project.SetFields([new($"readings/{reading}/taken", value), new($"readings/{reading}/date", date)]);
     }
 
+    /// <summary>Makes any other change, if what comes of it can be saved and opened again.</summary>
+    public static Outcome<Project> Change(this Project project, Func<Project, Project> change) =>
+        Checked(change(project));
+
     /// <summary>Adds a piece after the others.</summary>
     public static Outcome<Project> AddPiece(this Project project, Piece piece) =>
         Checked(project with { Pieces = [.. project.Pieces, piece] });

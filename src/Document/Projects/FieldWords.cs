@@ -10,6 +10,9 @@ public static class FieldWords
     public static IReadOnlyDictionary<string, string> Table { get; } =
         new Dictionary<string, string>
         {
+            ["Project.Units"] = "a bare number is in",
+            ["Project.Mark"] = "the shop's smallest mark",
+            ["Project.Paper"] = "paper of the packet",
             ["Piece.Facing"] = "front looks",
             ["Piece.Material"] = "made of",
             ["Place.X"] = "from the left",

@@ -41,6 +41,12 @@ public static class Fields
     public static IEnumerable<Field> FieldsOfShop(this Project project) =>
         project.FieldsAt(project.Shop with { Sheets = [], Edgings = [] }, "shop");
 
+    /// <summary>The fields of the job as a whole: its name, unit, smallest mark, paper, note.</summary>
+    public static IEnumerable<Field> FieldsOfJob(this Project project) =>
+        from field in project.FieldsAt(project, "")
+        where !field.Path.Contains('/') && field.Path is not ("format" or "version")
+        select field;
+
     private static IEnumerable<Field> FieldsOf(this Project project, Kept thing, string list, string id) =>
         project.FieldsAt(thing, FieldPath.Under(list, id));
 

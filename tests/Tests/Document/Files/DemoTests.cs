@@ -17,4 +17,12 @@ public class DemoTests
         var text = JobFile.Write(opened.Project!);
         Assert.Equal(text, JobFile.Write(JobFile.ReadText(text, demo).Value));
     }
+
+    [Fact]
+    public void The_example_in_the_documentation_opens()
+    {
+        var page = File.ReadAllText(Checkout.File("docs", "document.md"));
+        var example = page.Split("```jsonc\n")[1].Split("```")[0];
+        Assert.Empty(JobText.Open(example, "document.md").Refusals);
+    }
 }

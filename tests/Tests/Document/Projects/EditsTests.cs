@@ -133,6 +133,21 @@ public class EditsTests
     }
 
     [Fact]
+    public void Any_other_change_is_taken_only_if_the_document_still_holds()
+    {
+        var size = new NamedSize { Name = "rail", Size = "2 in" };
+        Assert.Equal(2, Job.Change(job => job with { Sizes = [.. job.Sizes, size] }).Value.Sizes.Count);
+        Assert.Equal("sizes/2/name", Job.Change(job => job with { Sizes = [.. job.Sizes, size, size] }).Refusal.Field);
+        var doors = new Doors
+        {
+            Id = "d",
+            Box = "box-1",
+            Count = 5,
+        };
+        Assert.Equal("pieces/d/count", Job.AddPiece(doors).Refusal.Field);
+    }
+
+    [Fact]
     public void A_piece_taken_away_leaves_rows_and_runs_and_a_box_with_doors_stays()
     {
         Assert.Equal(
@@ -179,6 +194,7 @@ public class EditsTests
             .. job.Room.Readings.SelectMany(job.FieldsOf),
             .. job.Room.Things.SelectMany(job.FieldsOf),
             .. job.FieldsOfShop(),
+            .. job.FieldsOfJob(),
         ];
 
     private sealed class SeenAlike : IEqualityComparer<Records.Leaf>

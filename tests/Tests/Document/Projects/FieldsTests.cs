@@ -55,6 +55,10 @@ public class FieldsTests
         Assert.Contains(Job.FieldsOfShop(), field => field is { Path: "shop/tableSaw/kerf", Label: "table saw, kerf" });
 
     [Fact]
+    public void The_job_tells_what_holds_for_all_of_it() =>
+        Assert.Equal(["name", "units", "mark", "paper", "note"], Job.FieldsOfJob().Select(field => field.Path));
+
+    [Fact]
     public void No_word_is_kept_for_a_field_that_is_gone()
     {
         var known = typeof(Project)
