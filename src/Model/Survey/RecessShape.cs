@@ -16,30 +16,38 @@ internal sealed class RecessShape
         PlaceInPlan.LeftBack,
     ];
 
+    /// <summary>How high walls are drawn while nobody has read the ceiling; nothing is checked against it.</summary>
+    public static readonly Length DrawnHeight = Length.FromMillimetres(2440);
+
     private readonly SurveyedReadings _readings;
+    private readonly List<Point3> _floor;
+    private readonly List<Point3> _ceiling;
 
     public RecessShape(SurveyedReadings readings)
     {
         _readings = readings;
         Back = new(readings);
         Sides = new(readings, Back);
-        Floor = [.. AroundThePlan.Select(corner => Corner(corner, -Fall(corner)))];
-        Ceiling = [.. AroundThePlan.Select(corner => Corner(corner, CeilingAt(corner)))];
+        _floor = [.. AroundThePlan.Select(corner => Corner(corner, -Fall(corner)))];
+        _ceiling = [.. AroundThePlan.Select(corner => Corner(corner, CeilingAt(corner)))];
     }
 
     public BackWall Back { get; }
 
     public SideWalls Sides { get; }
 
-    public IReadOnlyList<Point3> Floor { get; }
+    public IReadOnlyList<Point3> Floor => HasWalls ? _floor : [];
 
-    public IReadOnlyList<Point3> Ceiling { get; }
+    public IReadOnlyList<Point3> Ceiling => HasCeiling ? _ceiling : [];
 
     /// <summary>True when there is enough to say where the walls are.</summary>
     public bool HasWalls => Sides.IsKnown && Back.IsKnown;
 
-    /// <summary>The highest of the ceiling; of the readings when nobody read the ceiling.</summary>
-    public Length Top => Ceiling.Max(corner => corner.Z);
+    /// <summary>True when there is enough to say where the ceiling is.</summary>
+    public bool HasCeiling => HasWalls && _readings.Of(RoomReadingKind.Ceiling).Any();
+
+    /// <summary>How high the walls reach.</summary>
+    public Length Top => _ceiling.Max(corner => corner.Z);
 
     /// <summary>The three walls, each one face from floor to ceiling.</summary>
     public IReadOnlyList<WallFace> Walls =>
@@ -47,9 +55,9 @@ internal sealed class RecessShape
             ? []
             :
             [
-                new(Wall.Back, [Floor[3], Floor[2], Ceiling[2], Ceiling[3]]),
-                new(Wall.Left, [Floor[0], Floor[3], Ceiling[3], Ceiling[0]]),
-                new(Wall.Right, [Floor[2], Floor[1], Ceiling[1], Ceiling[2]]),
+                new(Wall.Back, [_floor[3], _floor[2], _ceiling[2], _ceiling[3]]),
+                new(Wall.Left, [_floor[0], _floor[3], _ceiling[3], _ceiling[0]]),
+                new(Wall.Right, [_floor[2], _floor[1], _ceiling[1], _ceiling[2]]),
             ];
 
     /// <summary>The same walls in bands between the heights that were read, and in two halves where the middle was read.</summary>
@@ -69,8 +77,8 @@ internal sealed class RecessShape
 
     private IEnumerable<(Length Low, Length High)> Levels()
     {
-        var heights = Floor
-            .Concat(Ceiling)
+        var heights = _floor
+            .Concat(_ceiling)
             .Select(corner => corner.Z)
             .Concat(_readings.WallHeights)
             .Append(Length.Zero);
@@ -137,7 +145,7 @@ internal sealed class RecessShape
     {
         var here = _readings.Of(RoomReadingKind.Ceiling, corner).Select(r => r.Value.Length).ToList();
         var any = here.Count > 0 ? here : [.. _readings.Of(RoomReadingKind.Ceiling).Select(r => r.Value.Length)];
-        return any.Count > 0 ? any.Min() : _readings.WallHeights.DefaultIfEmpty().Max();
+        return any.Count > 0 ? any.Min() : Length.Max(DrawnHeight, _readings.WallHeights.DefaultIfEmpty().Max());
     }
 
     private static Length Up(decimal nanometres) => new((long)decimal.Ceiling(nanometres));

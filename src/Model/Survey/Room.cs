@@ -13,8 +13,8 @@ namespace Nookwright.Survey;
 /// settles is square to the opening and plumb.
 /// </remarks>
 /// <param name="Walls">The back, left and right wall, each one face from floor to ceiling; none when width or depth were not read.</param>
-/// <param name="Floor">Four floor corners in space: left front, right front, right back, left back.</param>
-/// <param name="Ceiling">Four ceiling corners in space, in the same order.</param>
+/// <param name="Floor">Four floor corners in space: left front, right front, right back, left back; none when there are no walls.</param>
+/// <param name="Ceiling">Four ceiling corners in space, in the same order; none when the ceiling was not read.</param>
 /// <param name="Things">What is on the walls, placed.</param>
 /// <param name="Sizes">Names formulas may use, with their values: <c>room.width</c>, <c>window-1.bottom</c>, …</param>
 /// <param name="Findings">What is missing or odd in the readings.</param>

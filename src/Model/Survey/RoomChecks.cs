@@ -43,7 +43,10 @@ internal static class RoomChecks
         if (!readings.Of(RoomReadingKind.Depth).Any())
             yield return NotMeasured("depth", "take it at the left and at the right wall.");
         if (!readings.Of(RoomReadingKind.Ceiling).Any())
-            yield return NotMeasured("height", "take it from the floor's high point up to the ceiling at each corner.");
+            yield return NotMeasured(
+                "height",
+                "take it from the floor's high point up to the ceiling at each corner. Until then nothing is checked against the ceiling."
+            );
         if (!readings.Of(RoomReadingKind.Floor).Any())
             yield return Assumed("room.floor-assumed-level", "No fall of the floor was read; it is taken as level.");
         if (!readings.Of(RoomReadingKind.Lean).Any(r => r.At is PlaceInPlan.Left or PlaceInPlan.Right))
@@ -115,7 +118,7 @@ internal static class RoomChecks
 
     private static IEnumerable<Finding> Crossing(RecessShape shape)
     {
-        if (shape.HasWalls && (Crosses(shape.Floor) || Crosses(shape.Ceiling)))
+        if (shape.HasWalls && (Crosses(shape.Floor) || (shape.HasCeiling && Crosses(shape.Ceiling))))
             yield return new(
                 "room.walls-cross",
                 Severity.MustMend,

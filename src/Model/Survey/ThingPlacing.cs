@@ -130,7 +130,7 @@ internal sealed class ThingPlacing(
             Outside(thing, $"begins {Print(-from)} before the {RoomWords.Of(thing.Wall)}'s left end", "along");
         if (to > wall && thing.Along is not null)
             Outside(thing, $"ends {Print(to - wall)} beyond the {RoomWords.Of(thing.Wall)}'s right end", "along");
-        if (top > shape.Top && readings.Of(RoomReadingKind.Ceiling).Any())
+        if (top > shape.Top && shape.HasCeiling)
             Outside(thing, $"reaches {Print(top - shape.Top)} above the ceiling", "bottom");
     }
 

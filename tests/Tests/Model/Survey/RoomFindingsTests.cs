@@ -26,6 +26,15 @@ public class RoomFindingsTests
         Assert.Equal("room.not-measured", Assert.Single(room.Findings).Rule);
     }
 
+    [Fact]
+    public void A_ceiling_nobody_read_is_not_there()
+    {
+        var room = RoomOf(Width(Front, "2440"), Depth(Left, "600"));
+        Assert.Empty(room.Ceiling);
+        Assert.False(room.Sizes.ContainsKey("room.height"));
+        Assert.Equal(3, room.Walls.Count);
+    }
+
     [Theory]
     [InlineData("width")]
     [InlineData("depth")]
