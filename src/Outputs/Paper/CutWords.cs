@@ -1,4 +1,5 @@
 using Nookwright.Cutting;
+using Nookwright.Measure;
 
 namespace Nookwright.Paper;
 
@@ -22,15 +23,28 @@ internal sealed class CutWords(JobWords words)
         var edge = Edge(cut.Along, cut.From);
         var work =
             cut.Kind == CutKind.Dressing
-                ? $"{cut.On}: dress the {edge}, taking {words.Size(cut.Distance)} off."
+                ? $"{cut.On}: dress the {edge}, taking {words.Size(TakenOff(cut))} off with the blade."
                 : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} on the far side of the mark.";
         return $"{work} {Result(cut)}";
     }
 
-    /// <summary>A dressing pass as an order.</summary>
-    public string Dressing(SawCut cut) =>
-        $"{words.Described(cut.On)}: take {words.Size(cut.Distance)} off the {Edge(cut.Along, cut.From)}"
-        + (cut.Leaves is { } leaves ? $", leaves {words.Described(leaves)}" : "");
+    /// <summary>A dressing or parting pass at the table saw as an order.</summary>
+    public string Preparing(SawCut cut)
+    {
+        var (on, edge) = (words.Described(cut.On), Edge(cut.Along, cut.From));
+        var left = cut.Leaves is { } leaves ? $", leaves {words.Described(leaves)}" : "";
+        return cut.Kind == CutKind.Dressing
+            ? $"Dress {on}: take {words.Size(TakenOff(cut))} off the {edge} with the blade{left}"
+            : $"Part {on} at a pencil line {words.Size(cut.Distance)} from the {edge}: gives {words.Described(cut.Gives!)}{left}";
+    }
+
+    // The sliver and the kerf together.
+    private Length TakenOff(SawCut cut)
+    {
+        Length Along(string id) =>
+            cut.Along == SheetAxis.Length ? words.Workpiece(id).Length : words.Workpiece(id).Width;
+        return Along(cut.On) - (cut.Leaves is { } leaves ? Along(leaves) : Length.Zero);
+    }
 
     private string Result(SawCut cut)
     {

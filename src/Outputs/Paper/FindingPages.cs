@@ -1,4 +1,5 @@
 using Nookwright.Flow;
+using Nookwright.Lettering;
 using Nookwright.Trouble;
 
 namespace Nookwright.Paper;
@@ -38,5 +39,5 @@ internal static class FindingPages
     }
 
     private static string Sentence(Finding finding) =>
-        finding.Message + (finding.Source is { } source ? $" (Source: {source}.)" : "");
+        LengthLabel.In(finding.Message) + (finding.Source is { } source ? $" (Source: {source}.)" : "");
 }

@@ -44,7 +44,7 @@ internal sealed class JobWords
     public string Sides(Length length, Length width) => $"{Bare(length)}\u00a0× {Size(width)}";
 
     /// <summary>What a material is called.</summary>
-    public string Material(string id) => _materials.GetValueOrDefault(id, id);
+    public string Material(string id) => LengthLabel.In(_materials.GetValueOrDefault(id, id));
 
     /// <summary>The workpiece with an id.</summary>
     public Workpiece Workpiece(string id) => _workpieces[id];
@@ -78,6 +78,13 @@ internal sealed class JobWords
         };
         return $"{Called(workpiece)} ({Sides(workpiece)}{fate})";
     }
+
+    /// <summary>A weight in the job's system, to the whole pound or kilogram; null when it is not known.</summary>
+    /// <remarks>1 lb is exactly 0.453 592 37 kg (NIST SP 811, appendix B.8).</remarks>
+    public string? Weight(decimal? kilograms) =>
+        kilograms is not { } known ? null
+        : Unit == "mm" ? $"{decimal.Round(known):0} kg"
+        : $"{decimal.Round(known / 0.45359237m):0} lb";
 
     /// <summary>A part's letter.</summary>
     public string Letter(string part) => _parts.TryGetValue(part, out var found) ? found.Letter : part;

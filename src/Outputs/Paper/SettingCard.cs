@@ -26,7 +26,7 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     public IReadOnlyList<CardBlock> Top(bool goesOn) => [TitleLine(goesOn), Distance()];
 
     /// <summary>Everything else, in the order it is done.</summary>
-    public IReadOnlyList<CardBlock> Body() => [.. Advice(), .. Dressing(), .. Sizing(), .. Results()];
+    public IReadOnlyList<CardBlock> Body() => [.. Advice(), .. Cuts(), .. Results()];
 
     private CardBlock TitleLine(bool goesOn)
     {
@@ -98,25 +98,15 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
         from id in Visit.Matches
         join match in Book.PartList.Matches on id equals match.Id
         let letters = JobWords.Counted(match.Sides.Select(s => Words.Letter(s.Part)))
-        select $"{letters}. {match.Because}";
+        select $"{letters}. {LengthLabel.In(match.Because)}";
 
-    private IEnumerable<CardBlock> Dressing()
+    private IEnumerable<CardBlock> Cuts()
     {
-        var passes = Visit.Cuts.Where(c => c.Kind == CutKind.Dressing).ToList();
-        if (passes.Count == 0)
-            yield break;
-        yield return Line("First dress the rough edges:", bold: true);
-        var cuts = new CutWords(Words);
-        foreach (var pass in passes)
-            yield return Ticked(1, cuts.Dressing(pass));
-        yield return CardBlock.Gap(1.5);
-    }
-
-    private IEnumerable<CardBlock> Sizing()
-    {
-        yield return Line("Cut:", bold: true);
-        foreach (var chain in CutChain.Of(Visit.Cuts.Where(c => c.Kind != CutKind.Dressing)))
-            yield return Ticked(chain.Cuts.Count, Detail(chain), $"{chain.First.On} → {Given(chain)}");
+        yield return Line("In this order:", bold: true);
+        foreach (var chain in CutChain.Of(Visit.Cuts))
+            yield return chain.First.Kind == CutKind.Sizing
+                ? Ticked(chain.Cuts.Count, Detail(chain), $"{chain.First.On} → {Given(chain)}")
+                : Ticked(chain.Cuts.Count, string.Join("; ", chain.Cuts.Select(new CutWords(Words).Preparing)));
     }
 
     private string Detail(CutChain chain)

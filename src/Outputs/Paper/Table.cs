@@ -14,6 +14,9 @@ internal sealed record Column(string Head, double Share, Anchor Anchor = Anchor.
 /// <param name="Columns">From the left.</param>
 internal sealed record Table(IReadOnlyList<Column> Columns)
 {
+    /// <summary>In place of a text: a square to tick.</summary>
+    public const string TickBox = "\u2610";
+
     private const double Size = TypeSize.Table;
     private const double Gutter = 4;
     private const double Padding = 0.9;
@@ -81,6 +84,8 @@ internal sealed record Table(IReadOnlyList<Column> Columns)
     {
         public Mark Label(string text, double baseline, bool bold)
         {
+            if (text == TickBox)
+                return Shapes.TickBox(X, baseline - Size + 0.3, Size);
             var x = Column.Anchor switch
             {
                 Anchor.Middle => X + (Width / 2),

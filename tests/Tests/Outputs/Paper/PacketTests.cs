@@ -156,7 +156,11 @@ public sealed class PacketTests
     public void Cards_say_what_to_dress_what_to_cut_what_comes_out_and_what_is_left()
     {
         var cards = string.Concat(Pages(PaperSize.Letter).Where(p => IsOf(p, "Setting cards")).Select(TextOf));
-        Assert.Contains("S1-C1 (96 × 15 7⁄8 in): take 1⁄8 in off the bottom edge", cards, StringComparison.Ordinal);
+        Assert.Contains(
+            "Dress S1-C1 (96 × 15 7⁄8 in): take 1⁄4 in off the bottom edge",
+            cards,
+            StringComparison.Ordinal
+        );
         Assert.Contains("→ A × 2", cards, StringComparison.Ordinal);
         Assert.Contains("Done, write the letter on each: A × 4", cards, StringComparison.Ordinal);
         Assert.Contains("The sides of a box must be equally long, or it leans.", cards, StringComparison.Ordinal);
@@ -173,6 +177,15 @@ public sealed class PacketTests
             sheet,
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>By hand: one sheet of birch at 78 and one of oak at 142 make 220.</summary>
+    [Fact]
+    public void The_shopping_list_counts_the_sheets_and_adds_up_their_prices()
+    {
+        var list = TextOf(Pages(PaperSize.Letter).Single(page => IsOf(page, "Shopping list")));
+        Assert.Contains("White oak plywood", list, StringComparison.Ordinal);
+        Assert.Contains("Sheets together 220.00", list, StringComparison.Ordinal);
     }
 
     [Fact]
