@@ -4,7 +4,7 @@ namespace Nookwright.Paper;
 
 /// <summary>Cuts made one after the other from one workpiece without touching the fence: each goes on with what the last one left.</summary>
 /// <param name="Cuts">At least one, in order.</param>
-internal sealed record CutChain(IReadOnlyList<SawCut> Cuts)
+public sealed record CutChain(IReadOnlyList<SawCut> Cuts)
 {
     /// <summary>The first cut.</summary>
     public SawCut First => Cuts[0];

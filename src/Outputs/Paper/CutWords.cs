@@ -5,7 +5,7 @@ namespace Nookwright.Paper;
 
 /// <summary>Saw cuts in words a maker can follow. Edges are named as the sheet lies on its page: length to the right.</summary>
 /// <param name="words">The job's words.</param>
-internal sealed class CutWords(JobWords words)
+public sealed class CutWords(JobWords words)
 {
     /// <summary>The edge a cut is measured from.</summary>
     public static string Edge(SheetAxis along, FromEdge from) =>

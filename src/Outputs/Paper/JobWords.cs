@@ -7,7 +7,7 @@ using Nookwright.Parts;
 namespace Nookwright.Paper;
 
 /// <summary>How the things of a job are said on paper: its sizes in its unit, its parts by letter, its workpieces as a maker sees them.</summary>
-internal sealed class JobWords
+public sealed class JobWords
 {
     // A tape of 0.45 mm counted on two edges leaves hundredths; cards must not round them away.
     private static readonly LengthFormat FineMillimetres = LengthFormat.Millimetres(0.01m);
@@ -17,6 +17,7 @@ internal sealed class JobWords
     private readonly Dictionary<string, Part> _parts;
     private readonly Dictionary<string, string> _materials;
 
+    /// <summary>The words of a job.</summary>
     public JobWords(Workbook book)
     {
         _format = book.Lengths;

@@ -4,7 +4,7 @@ using Nookwright.Measure;
 namespace Nookwright.Paper;
 
 /// <summary>What to take care of at one setting, said on its card.</summary>
-internal static class SawCautions
+public static class SawCautions
 {
     // Common practice, no source: hands stay a hand's breadth and more from the blade; a piece shorter than the blade is
     // wide, or wider than it is long, turns at the fence; what reaches beyond the table by half its length tips.

@@ -1,0 +1,3 @@
+using Nookwright.Web.Hosting;
+
+return await WebOptions.Run(args, WebServer.Run);

@@ -1,0 +1,166 @@
+using Nookwright.Files;
+using Nookwright.Flow;
+using Nookwright.Projects;
+using Nookwright.Trouble;
+
+namespace Nookwright.Web.Sessions;
+
+/// <summary>One job that is being worked on: every page that shows it shares this, so that all see the same.</summary>
+/// <remarks>An edit is saved before it is shown; what is shown survives a kill.</remarks>
+public sealed class JobSession
+{
+    private readonly Lock _gate = new();
+    private readonly BackgroundPlanning _planner;
+    private FileStamp _stamp;
+
+    private JobSession(string path, Project project)
+    {
+        Path = path;
+        _stamp = FileStamp.Of(path);
+        _planner = new(TakePlan);
+        Now = Derived(History.Of(project));
+        _planner.Plan(Now.Workbook);
+    }
+
+    /// <summary>Raised after every change, on whichever thread made it.</summary>
+    public event Action? Changed;
+
+    /// <summary>The job's file.</summary>
+    public string Path { get; }
+
+    /// <summary>What there is to show.</summary>
+    public JobState Now { get; private set; }
+
+    /// <summary>Opens a job's file, or says everything that stands in the way.</summary>
+    public static (JobSession? Session, IReadOnlyList<Refusal> Refusals) Open(string path)
+    {
+        var opened = JobFile.Open(path);
+        return opened.Project is { } project ? (new(path, project), []) : (null, opened.Refusals);
+    }
+
+    /// <summary>Puts a typed text into a field.</summary>
+    /// <returns>Why it was not taken; the document is then as it was.</returns>
+    public Refusal? SetField(string path, string text) =>
+        Edit(EditName.Of(path, text), project => project.SetField(path, text));
+
+    /// <summary>Writes down what the tape said of something built, on a day; nothing makes the reading awaited again.</summary>
+    /// <returns>Why it was not taken; the document is then as it was.</returns>
+    public Refusal? TakeReading(string reading, string value, DateOnly day) =>
+        Edit(
+            value.Trim().Length == 0 ? $"forget the reading {reading}" : $"read {reading}: {value.Trim()}",
+            project => project.TakeReading(reading, value, day)
+        );
+
+    /// <summary>Edits the document, saves it and derives everything anew.</summary>
+    /// <param name="name">What the edit does, as it is read on the button that takes it back.</param>
+    /// <param name="edit">The edit.</param>
+    /// <returns>Why it was not done; the document is then as it was.</returns>
+    public Refusal? Edit(string name, Func<Project, Outcome<Project>> edit)
+    {
+        lock (_gate)
+        {
+            if (!edit(Now.Project).Take(out var edited, out var refusal))
+                return refusal;
+            return edited.Equals(Now.Project) ? null : Move(Now.History.Edit(name, _ => edited));
+        }
+    }
+
+    /// <summary>Takes the latest edit back.</summary>
+    public Refusal? Undo()
+    {
+        lock (_gate)
+            return Now.History.CanStepBack ? Move(Now.History.StepBack()) : null;
+    }
+
+    /// <summary>Does the edit again that was taken back last.</summary>
+    public Refusal? Redo()
+    {
+        lock (_gate)
+            return Now.History.CanStepForward ? Move(Now.History.StepForward()) : null;
+    }
+
+    /// <summary>The workbook with its plan: the best one so far, or the first one as soon as it is there.</summary>
+    public async Task<Workbook> Planned(CancellationToken stop)
+    {
+        var planned = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        void Look()
+        {
+            if (Now.Workbook.Plan is not null || !Now.Planning.IsUnderWay)
+                planned.TrySetResult();
+        }
+        Changed += Look;
+        Look();
+        await planned.Task.WaitAsync(stop).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        Changed -= Look;
+        stop.ThrowIfCancellationRequested();
+        return Now.Workbook;
+    }
+
+    /// <summary>Takes what another program wrote, as an edit that can be taken back.</summary>
+    public Refusal? TakeFromOutside()
+    {
+        lock (_gate)
+        {
+            var stamp = FileStamp.Of(Path);
+            if (!JobFile.Read(Path).Take(out var project, out var refusal))
+                return refusal;
+            _stamp = stamp;
+            Show(Now.History.Edit("take the file as another program left it", _ => project));
+            return null;
+        }
+    }
+
+    /// <summary>Writes this document over what another program wrote; the file keeps that one as its backup.</summary>
+    public Refusal? KeepOverOutside()
+    {
+        lock (_gate)
+        {
+            _stamp = FileStamp.Of(Path);
+            return Move(Now.History);
+        }
+    }
+
+    private Refusal? Move(History to)
+    {
+        if (FileStamp.Of(Path) != _stamp)
+        {
+            Tell(Now with { IsChangedOutside = true });
+            return new(
+                "Another program changed the file meanwhile: say above which of the two to keep, then edit again."
+            );
+        }
+        if (JobFile.Save(to.Current, Path) is { } refusal)
+            return refusal;
+        _stamp = FileStamp.Of(Path);
+        Show(to);
+        return null;
+    }
+
+    private void Show(History history)
+    {
+        Tell(Derived(history));
+        _planner.Plan(Now.Workbook);
+    }
+
+    private static JobState Derived(History history)
+    {
+        var workbook = Workbook.Of(history.Current);
+        return new(history, workbook, new(workbook), Planning.Begins);
+    }
+
+    private void TakePlan(Workbook planned, Planning planning)
+    {
+        lock (_gate)
+        {
+            // A plan for a document that was edited meanwhile came too late.
+            if (ReferenceEquals(planned.Project, Now.Project))
+                Tell(Now with { Workbook = planned, Planning = planning });
+        }
+    }
+
+    private void Tell(JobState state)
+    {
+        Now = state;
+        Changed?.Invoke();
+    }
+}

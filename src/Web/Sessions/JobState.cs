@@ -1,0 +1,34 @@
+using Nookwright.Flow;
+using Nookwright.Projects;
+
+namespace Nookwright.Web.Sessions;
+
+/// <summary>All there is to show of a job at one moment; immutable, so that every open page shows one and the same.</summary>
+/// <param name="History">The document and how it came to be.</param>
+/// <param name="Workbook">What follows from the document.</param>
+/// <param name="Pictures">The drawings of it.</param>
+/// <param name="Planning">What the planner is doing.</param>
+/// <param name="IsChangedOutside">True when another program changed the file and the person has not said which to keep.</param>
+public sealed record JobState(
+    History History,
+    Workbook Workbook,
+    JobPictures Pictures,
+    Planning Planning,
+    bool IsChangedOutside = false
+)
+{
+    /// <summary>The document.</summary>
+    public Project Project => History.Current;
+}
+
+/// <summary>What the planner is doing.</summary>
+/// <param name="IsUnderWay">True while it looks for a better plan.</param>
+/// <param name="Improvements">How many plans it has found for this document, each better than the one before.</param>
+public sealed record Planning(bool IsUnderWay, int Improvements)
+{
+    /// <summary>Nothing is being planned.</summary>
+    public static Planning Rests { get; } = new(false, 0);
+
+    /// <summary>Just begun.</summary>
+    public static Planning Begins { get; } = new(true, 0);
+}
