@@ -14,12 +14,14 @@ public static class JobText
 
     private const string Hint = $"a job begins with {{ \"format\": \"{Format}\", \"version\": 1, … }}";
 
+    private const int MostNested = 64;
+
     internal static JsonReaderOptions ReaderOptions =>
         new()
         {
             CommentHandling = JsonCommentHandling.Skip,
             AllowTrailingCommas = true,
-            MaxDepth = 64,
+            MaxDepth = MostNested,
         };
 
     /// <summary>The project as text: stable order and layout, defaults left out, unknown fields kept after the known ones.</summary>
@@ -97,7 +99,27 @@ public static class JobText
             start = Array.IndexOf(utf8, (byte)'\n', start) + 1;
         var at = Math.Min(start + bytesBefore, utf8.Length);
         var column = Encoding.UTF8.GetCharCount(utf8, start, at - start) + 1;
+        if (IsTooDeep(utf8))
+            return new(
+                $"Brackets stand more than {MostNested} deep here, and no job needs that.",
+                null,
+                column,
+                Line: lineBefore + 1
+            );
         return new(WhyNot(Encoding.UTF8.GetString(utf8, at, utf8.Length - at)), Column: column, Line: lineBefore + 1);
+    }
+
+    private static bool IsTooDeep(byte[] utf8)
+    {
+        var reader = new Utf8JsonReader(utf8, ReaderOptions with { MaxDepth = int.MaxValue });
+        try
+        {
+            while (reader.Read())
+                if (reader.CurrentDepth >= MostNested)
+                    return true;
+        }
+        catch (JsonException) { } // It broke before it got too deep.
+        return false;
     }
 
     private static string WhyNot(string rest) =>
