@@ -71,4 +71,7 @@ public enum SolidFaceKind
 
     /// <summary>A facet of a round hole's wall.</summary>
     HoleWall,
+
+    /// <summary>Where a drawing cuts it.</summary>
+    Cut,
 }

@@ -43,6 +43,18 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         from mark in OnPaper(name, new(window.Middle.X, window.Middle.Y + LetterSize + 3.2))
         select mark;
 
+    /// <summary>Letters and names of tops and shelves seen from above, towards the front, clear of the names of boxes below.</summary>
+    public IEnumerable<Mark> OnTops() =>
+        from solid in scene.Solids
+        where solid.Panel.Role is PanelRole.Slab or PanelRole.Shelf
+        let spot = SeenNearMiddle(solid)
+        where spot is not null
+        from mark in OnPaper(
+            BesideText(scene, solid.Panel, _letters.GetValueOrDefault(solid.Panel.Id, "")),
+            painting.AtSeen(spot.Value)
+        )
+        select mark;
+
     /// <summary>Letters and names of boards seen edge on, in a column to the left of the view.</summary>
     public IEnumerable<Mark> Beside(double right)
     {
@@ -79,6 +91,19 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
             var spot = new Spot(seen.Left + (share * seen.Width), seen.Middle.Y);
             if (scene.Visible.At(spot) == solid.Panel.Id)
                 return painting.AtSeen(spot);
+        }
+        return null;
+    }
+
+    /// <summary>A spot of a level board that is seen from above, half way along it.</summary>
+    private Spot? SeenNearMiddle(Solid board)
+    {
+        var x = (board.Low.X + board.High.X) / 2;
+        foreach (var share in new[] { 0.8, 0.5, 0.25, 0.1 })
+        {
+            var spot = new Spot(x, -(board.Low.Y + ((board.High.Y - board.Low.Y) * share)));
+            if (scene.Visible.At(spot) == board.Panel.Id)
+                return spot;
         }
         return null;
     }

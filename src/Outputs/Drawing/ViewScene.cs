@@ -64,6 +64,8 @@ internal sealed class ViewScene
 
     private FacetLook LookOf(Solid solid, SolidFace face)
     {
+        if (face.Kind == SolidFaceKind.Cut)
+            return new(Fill.Dark, Pen.Thin);
         var behind = _fronts[solid.Panel.Piece] - Sight.Nearness(face.Outline[0]);
         return new(behind > Inside ? Fill.Middle : Fill.Light, Pen.Thin);
     }

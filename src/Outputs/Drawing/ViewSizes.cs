@@ -16,7 +16,7 @@ internal static class ViewSizes
         if (pieces.Count == 0)
             return [];
         var tiers = Tiers(pieces).ToArray();
-        var overall = DimensionChain.Through(ChainSide.Below, Both(pieces, level));
+        var overall = DimensionChain.Through(ChainSide.Below, Ends(pieces, level));
         var below = tiers.Take(1).SelectMany(t => DimensionChain.Through(ChainSide.Below, Both(t, level)));
         var above = tiers.Skip(1).SelectMany(t => DimensionChain.Through(ChainSide.Above, Both(t, level)));
         var heights = DimensionChain.Through(ChainSide.Right, pieces.SelectMany(Heights).Append(Length.Zero));
@@ -36,11 +36,11 @@ internal static class ViewSizes
         var tops = pieces.Where(p => p.Piece is Slab).SelectMany(p => p.Panels).SelectMany(Corners).ToArray();
         return WithoutRepeats([
             .. DimensionChain.Through(ChainSide.Below, Both(boxes, p => p.X)),
-            .. DimensionChain.Through(ChainSide.Below, Both(pieces, p => p.X)),
+            .. DimensionChain.Through(ChainSide.Below, Ends(pieces, p => p.X)),
             .. DimensionChain.Through(ChainSide.Above, tops.Select(c => c.X)),
             .. DimensionChain.Through(ChainSide.Right, Both(right, p => p.Y)),
             .. DimensionChain.Through(ChainSide.Right, tops.Select(c => c.Y)),
-            .. DimensionChain.Through(ChainSide.Right, Both(pieces, p => p.Y)),
+            .. DimensionChain.Through(ChainSide.Right, Ends(pieces, p => p.Y)),
             .. DimensionChain.Through(ChainSide.Left, Both(left, p => p.Y)),
         ]);
     }
@@ -55,6 +55,9 @@ internal static class ViewSizes
 
     private static IEnumerable<Length> Both(IEnumerable<PlacedPiece> pieces, Func<Point3, Length> along) =>
         pieces.SelectMany(p => new[] { along(p.Low), along(p.High) });
+
+    private static IEnumerable<Length> Ends(IReadOnlyList<PlacedPiece> pieces, Func<Point3, Length> along) =>
+        [pieces.Min(p => along(p.Low)), pieces.Max(p => along(p.High))];
 
     /// <summary>The heights someone measures: of boxes and bases both, of tops and shelves the upper face.</summary>
     private static IEnumerable<Length> Heights(PlacedPiece piece) =>

@@ -1,0 +1,93 @@
+using Nookwright.Lettering;
+using Nookwright.Measure;
+using Nookwright.Parts;
+using Nookwright.Projects;
+
+namespace Nookwright.Drawing;
+
+/// <summary>A small picture of one part: outline and machining, edged edges heavy, the figure's arrow, finished sizes.</summary>
+/// <remarks>Seen from the show face, its length to the right. What is worked from the other face is dashed.</remarks>
+public static class PartPicture
+{
+    private const double Margin = 2;
+    private const double Largest = 7;
+
+    /// <summary>The picture, as large as a frame allows.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="format">How lengths are shown.</param>
+    /// <param name="width">In millimetres.</param>
+    /// <param name="height">In millimetres.</param>
+    public static Picture Of(Part part, LengthFormat format, double width = 60, double height = 45)
+    {
+        var panel = part.Panel;
+        var corners = panel.Outline.Corners;
+        var seen = Window.Around(corners.Select(See));
+        var chains = Chains(ChainSide.Below, corners.Select(c => c.X))
+            .Concat(Chains(ChainSide.Right, corners.Select(c => c.Y)))
+            .ToArray();
+        var below = Stack(chains, ChainSide.Below, new(Scale(seen, width, height, 0), 0, 0), format);
+        var right = Stack(chains, ChainSide.Right, new(Scale(seen, width, height, 0), 0, 0), format);
+        var frame = new Window(Margin, Margin, width - Margin - right.Thickness, height - Margin - below.Thickness);
+        var onPaper = OnPaper.Fitting(seen, frame);
+        var (low, high) = (onPaper.At(new(seen.Left, seen.Top)), onPaper.At(new(seen.Right, seen.Bottom)));
+        var window = new Window(low.X, low.Y, high.X, high.Y);
+        IReadOnlyList<Mark> marks =
+        [
+            new Mark.Group(part.Id, [.. PartMarks.Of(panel, onPaper), .. LabelOf(part, format).In(window)], panel.Name),
+            .. Stack(chains, ChainSide.Below, onPaper, format).Marks(window),
+            .. Stack(chains, ChainSide.Right, onPaper, format).Marks(window),
+        ];
+        return new(width, height, marks, $"{part.Letter}: {panel.Name}");
+    }
+
+    /// <summary>A point of a panel as seen from its show face: y goes up.</summary>
+    internal static Spot See(Geometry.Point2 point) => new(point.X.Millimetres, -point.Y.Millimetres);
+
+    private static double Scale(Window seen, double width, double height, double less) =>
+        Math.Min((width - less) / seen.Width, (height - less) / seen.Height);
+
+    private static AreaLabel LabelOf(Part part, LengthFormat format)
+    {
+        var (cut, finished) = (
+            (part.CutLength.Length, part.CutWidth.Length),
+            (part.Panel.Length.Length, part.Panel.Width.Length)
+        );
+        var length = LengthLabel.Of(cut.Item1, format.WithoutUnit);
+        var width = LengthLabel.Of(cut.Item2, format.WithoutUnit);
+        return new(part.Letter, cut == finished ? "" : $"cut {length} × {width}")
+        {
+            FigureTurn = part.Panel.Figure switch
+            {
+                PanelFigure.Length => 0,
+                PanelFigure.Width => 90,
+                _ => null,
+            },
+            Largest = Largest,
+        };
+    }
+
+    private static IEnumerable<DimensionChain> Chains(ChainSide side, IEnumerable<Length> places)
+    {
+        var stations = places.Distinct().Order().ToArray();
+        if (stations.Length > 2)
+            yield return new(side, stations);
+        yield return new(side, [stations[0], stations[^1]]);
+    }
+
+    private static DimensionStack Stack(
+        IReadOnlyList<DimensionChain> chains,
+        ChainSide side,
+        OnPaper onPaper,
+        LengthFormat format
+    )
+    {
+        double Along(Length place) =>
+            side == ChainSide.Below
+                ? onPaper.At(new(place.Millimetres, 0)).X
+                : onPaper.At(new(0, -place.Millimetres)).Y;
+        return new(
+            side,
+            [.. chains.Where(c => c.Side == side).Select(c => new LaidChain(c, Along, format.WithoutUnit))]
+        );
+    }
+}
