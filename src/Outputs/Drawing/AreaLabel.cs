@@ -24,7 +24,7 @@ internal sealed record AreaLabel(string Letter, string Size)
     /// <summary>The marks in a window.</summary>
     public IEnumerable<Mark> In(Window window)
     {
-        var isTurned = window.Height > window.Width && TextMetrics.Width(Size, SizeText) + 2 > window.Width;
+        var isTurned = window.Height > window.Width && WidthNeeded > window.Width;
         var (along, across) = isTurned ? (window.Height, window.Width) : (window.Width, window.Height);
         var lines = new Turned(window.Middle, isTurned);
         var letter = Math.Clamp(across * 0.5, 2.6, Largest);
@@ -33,18 +33,23 @@ internal sealed record AreaLabel(string Letter, string Size)
         return hasRoomBelow ? Stacked(lines, letter, along, across) : InLine(lines, letter, along);
     }
 
+    private double WidthNeeded =>
+        2 + Math.Max(TextMetrics.Width(Size, SizeText), TextMetrics.Width(Letter, SizeText, true));
+
     private IEnumerable<Mark> Stacked(Turned lines, double letter, double along, double across)
     {
         var showsSize = TextMetrics.Width(Size, SizeText) + 1 < along;
-        var showsArrow = FigureTurn is not null && across > (letter * 0.8) + SizeText + 7 && along > ArrowLength + 2;
-        var up = showsArrow ? 2.2 : 0;
+        var arrowHeight = IsAlongText(lines) ? 2 : ArrowLength;
+        var showsArrow =
+            FigureTurn is not null && across > (letter * 0.8) + SizeText + arrowHeight + 5 && along > ArrowLength + 2;
+        var up = showsArrow ? (arrowHeight / 2) + 1.2 : 0;
         if (showsSize)
             foreach (var mark in Written(lines, Size, SizeText, 0, up - (letter * 0.25) - SizeText, false))
                 yield return mark;
         foreach (var mark in Written(lines, Letter, letter, 0, up - (letter * 0.1), true))
             yield return mark;
         if (showsArrow)
-            foreach (var mark in Arrow(lines.At(0, up - (letter * 0.25) - SizeText - 3.2)))
+            foreach (var mark in Arrow(lines.At(0, up - (letter * 0.25) - SizeText - 2.2 - (arrowHeight / 2))))
                 yield return mark;
     }
 
@@ -59,7 +64,7 @@ internal sealed record AreaLabel(string Letter, string Size)
                 yield return mark;
         foreach (var mark in Written(lines, Letter, letter, (letterWidth - total) / 2, down, true))
             yield return mark;
-        if (FigureTurn is not null && along > total + (2 * ArrowLength) + 4)
+        if (IsAlongText(lines) && along > total + (2 * ArrowLength) + 4)
             foreach (var mark in Arrow(lines.At((total / 2) + Gap + (ArrowLength / 2), 0)))
                 yield return mark;
     }
@@ -81,6 +86,8 @@ internal sealed record AreaLabel(string Letter, string Size)
         }
         yield return new Mark.Label(text, lines.At(right, up), size, Anchor.Middle, lines.Turn, bold);
     }
+
+    private bool IsAlongText(Turned lines) => FigureTurn == lines.Turn;
 
     private IEnumerable<Mark> Arrow(Spot middle) => FigureArrow.Of(middle, ArrowLength, FigureTurn ?? 0);
 

@@ -27,19 +27,15 @@ internal sealed class FenceDrawing(Visit visit, CutRequest request, LengthFormat
         [
             .. Left(stack, fence),
             .. stack.Gives.Select((piece, i) => Strip(piece, i, fence)),
-            .. Fence(fence),
+            Fence(fence),
             new Mark.Line(new(blade, Top - 3), new(blade, height - Bottom + 3), Pen.Cut),
             .. Distance(blade, fence),
             .. Caption(stack, fence),
         ];
     }
 
-    /// <summary>The fence face, and the fence behind it.</summary>
-    private IEnumerable<Mark> Fence(double fence)
-    {
-        var window = new Window(fence, Top - 5, fence + FenceWidth, height - Bottom + 5);
-        yield return new Mark.Path(window.Corners, true, Fill.Ink, Pen.None);
-    }
+    private Mark.Path Fence(double fence) =>
+        new(new Window(fence, Top - 3.6, fence + FenceWidth, height - Bottom + 4).Corners, true, Fill.Ink, Pen.None);
 
     /// <summary>A piece as it lies when it is cut: against the fence for the first, the next ones waiting beside it.</summary>
     private Mark.Group Strip(Workpiece piece, int place, double fence)
@@ -75,7 +71,7 @@ internal sealed class FenceDrawing(Visit visit, CutRequest request, LengthFormat
         var text = LengthLabel.Of(visit.Setting, format);
         var half = TextMetrics.Width(text, DistanceText, true) / 2;
         var middle = Math.Max(half + 0.5, Math.Min((blade + fence) / 2, fence + FenceRoom - 2 - half));
-        yield return new Mark.Label(text, new(middle, DistanceText), DistanceText, Anchor.Middle, Bold: true);
+        yield return new Mark.Label(text, new(middle, 4.2), DistanceText, Anchor.Middle, Bold: true);
         yield return new Mark.Line(new(blade, Top - 2.5), new(fence, Top - 2.5), Pen.Dimension);
         foreach (var end in new[] { blade, fence })
             yield return new Mark.Line(new(end - 0.8, Top - 1.7), new(end + 0.8, Top - 3.3), Pen.Thin);

@@ -33,7 +33,11 @@ public static class PartPicture
         var window = new Window(low.X, low.Y, high.X, high.Y);
         IReadOnlyList<Mark> marks =
         [
-            new Mark.Group(part.Id, [.. PartMarks.Of(panel, onPaper), .. LabelOf(part, format).In(window)], panel.Name),
+            new Mark.Group(
+                part.Id,
+                [.. PartMarks.Of(panel, onPaper), .. LabelOf(part, format).In(WidestRoom.In(panel.Outline, onPaper))],
+                panel.Name
+            ),
             .. Stack(chains, ChainSide.Below, onPaper, format).Marks(window),
             .. Stack(chains, ChainSide.Right, onPaper, format).Marks(window),
         ];

@@ -33,12 +33,11 @@ public static class SettingPicture
     {
         var stacks = FenceStack.Of(visit, plan).Take(Most).ToArray();
         var widest = stacks.Select(s => s.Across).DefaultIfEmpty(1).Max();
-        var columnWidth =
-            stacks.Length == 1
-                ? Math.Min(width, width * 0.6)
-                : (width - (Gap * (stacks.Length - 1))) / Math.Max(1, stacks.Length);
+        var columns = Math.Max(1, stacks.Length);
+        var columnWidth = columns == 1 ? width * 0.6 : (width - (Gap * (columns - 1))) / columns;
+        var left = (width - (columnWidth * columns) - (Gap * (columns - 1))) / 2;
         var drawing = new FenceDrawing(visit, request, format, (columnWidth - FenceDrawing.FenceRoom) / widest, height);
-        var marks = stacks.SelectMany((s, i) => drawing.Marks(s, (i * (columnWidth + Gap)) + columnWidth));
+        var marks = stacks.SelectMany((s, i) => drawing.Marks(s, left + (i * (columnWidth + Gap)) + columnWidth));
         var guide = visit.Saw == Saw.Stop ? "stop" : "fence";
         return new(width, height, [.. marks], $"Setting {visit.Number}: {guide} at {format.Print(visit.Setting)}");
     }

@@ -17,6 +17,7 @@ internal sealed class SheetDrawing
     private readonly LengthFormat _format;
     private readonly SheetOnPaper _onPaper;
     private readonly Dictionary<string, CutPart> _parts;
+    private readonly HashSet<string> _cut;
 
     public SheetDrawing(
         Plan plan,
@@ -29,18 +30,37 @@ internal sealed class SheetDrawing
     {
         (_plan, _sheet, _request, _format) = (plan, sheet, request, format);
         _onPaper = new(sheet.Length, sheet.Width, new(Margin, Margin, width - Margin, height - Margin - NoteHeight));
+        _cut = [.. plan.Cuts.Select(c => c.On)];
         _parts = request.Parts.ToDictionary(p => p.Id);
     }
 
     public IEnumerable<Mark> Marks() =>
         [
             new Mark.Path(Whole.Corners, true, Fill.Paper, Pen.None),
-            .. _plan.Workpieces.Where(w => w.Sheet == _sheet.Number).SelectMany(Draw),
+            .. OnSheet.Where(IsKeptWhole).Select(DrawWaiting),
+            .. OnSheet.SelectMany(Draw),
             new Mark.Path(Whole.Corners, true, Fill.None, Pen.Outline),
             .. BreakdownMarks.Of(_plan, _sheet, _request.Saws.TrackKerf, _onPaper, _format),
         ];
 
     private Window Whole => _onPaper.Of(Length.Zero, Length.Zero, _sheet.Length, _sheet.Width);
+
+    private IEnumerable<Workpiece> OnSheet => _plan.Workpieces.Where(w => w.Sheet == _sheet.Number);
+
+    /// <summary>True for a chunk or strip that no cut of this plan goes through: it waits for a later round.</summary>
+    private bool IsKeptWhole(Workpiece piece) =>
+        piece.Use is WorkpieceUse.Chunk or WorkpieceUse.Strip && !_cut.Contains(piece.Id);
+
+    private Mark.Group DrawWaiting(Workpiece piece)
+    {
+        var window = WindowOf(piece);
+        var label = new AreaLabel(piece.Id, SizeOf(piece.Length, piece.Width)) { Largest = 4 };
+        return new(
+            piece.Id,
+            [new Mark.Path(window.Corners, true, Fill.Paper, Pen.Thin), .. label.In(window)],
+            piece.Id
+        );
+    }
 
     private IEnumerable<Mark> Draw(Workpiece piece) =>
         piece.Use switch

@@ -4,7 +4,7 @@ using Nookwright.Projects;
 
 namespace Nookwright.Tests.Drawing;
 
-/// <summary>A small plan put together by hand: one sheet, two breakdown cuts, a rip and a crosscut visit, one held blank.</summary>
+/// <summary>A small plan put together by hand: one sheet, four breakdown cuts, two fence and three stop settings, one held blank.</summary>
 internal static class SamplePlan
 {
     public static CutRequest Request { get; } =
@@ -15,7 +15,7 @@ internal static class SamplePlan
                 Part("box.bottom", "B", 744, 554),
                 Part("base.front", "C", 1200, 80),
                 Part("base.back", "D", 1200, 80),
-                Part("door", "E", 720, 400) with
+                Part("door", "E", 745, 425) with
                 {
                     Awaits = ["run.width"],
                 },
@@ -28,72 +28,80 @@ internal static class SamplePlan
         );
 
     /// <remarks>
-    /// Cut 1 across the sheet at 1560; cut 2 along the larger chunk at 600. Then at the fence 554 rips S1-C3, and at the
-    /// stop 700 twice and 744 cut it; fence 80 rips S1-C4 twice.
+    /// Breakdown: 1655 across the sheet, 600 along the larger chunk, and the blank of E, 745 × 425, out of the smaller one.
+    /// At the saw: fence 554 and 80, stop 1200, 744 and 700.
     /// </remarks>
     public static Plan Plan { get; } =
         new(
             [new(1, "sheet", SampleJob.Ply, Mm(2440), Mm(1220), "S1")],
             [
-                new("S1", 1, Mm(0), Mm(0), Mm(2440), Mm(1220), WorkpieceUse.Sheet, null),
-                new("S1-C1", 1, Mm(0), Mm(0), Mm(1655), Mm(1220), WorkpieceUse.Chunk, null),
-                new("S1-O1", 1, Mm(1657.2), Mm(0), Mm(782.8), Mm(1220), WorkpieceUse.Chunk, null),
-                new("S1-C2", 1, Mm(0), Mm(0), Mm(1655), Mm(600), WorkpieceUse.Chunk, null),
-                new("S1-C3", 1, Mm(0), Mm(602.2), Mm(1655), Mm(617.8), WorkpieceUse.Chunk, null),
-                new("S1-T1", 1, Mm(0), Mm(0), Mm(1655), Mm(554), WorkpieceUse.Strip, null),
-                new("S1-W1", 1, Mm(0), Mm(557.2), Mm(1655), Mm(42.8), WorkpieceUse.Waste, null),
-                new("S1-P1", 1, Mm(0), Mm(0), Mm(700), Mm(554), WorkpieceUse.Part, "box.left"),
-                new("S1-R1", 1, Mm(703.2), Mm(0), Mm(951.8), Mm(554), WorkpieceUse.Chunk, null),
-                new("S1-P2", 1, Mm(703.2), Mm(0), Mm(700), Mm(554), WorkpieceUse.Part, "box.right"),
-                new("S1-F1", 1, Mm(1406.4), Mm(0), Mm(248.6), Mm(554), WorkpieceUse.Offcut, null),
-                new("S1-P4", 1, Mm(0), Mm(602.2), Mm(1655), Mm(80), WorkpieceUse.Strip, null),
-                new("S1-R2", 1, Mm(0), Mm(685.4), Mm(1655), Mm(534.6), WorkpieceUse.Chunk, null),
-                new("S1-P5", 1, Mm(0), Mm(685.4), Mm(1655), Mm(80), WorkpieceUse.Strip, null),
-                new("S1-F2", 1, Mm(0), Mm(768.6), Mm(1655), Mm(451.4), WorkpieceUse.Offcut, null),
-                new("S1-P6", 1, Mm(0), Mm(602.2), Mm(1200), Mm(80), WorkpieceUse.Part, "base.front"),
-                new("S1-P7", 1, Mm(0), Mm(685.4), Mm(1200), Mm(80), WorkpieceUse.Part, "base.back"),
-                new("S1-H1", 1, Mm(1657.2), Mm(0), Mm(745), Mm(425), WorkpieceUse.Held, "door"),
-                new("S1-P3", 1, Mm(1657.2), Mm(430), Mm(744), Mm(554), WorkpieceUse.Part, "box.bottom"),
+                Piece("S1", 0, 0, 2440, 1220, WorkpieceUse.Sheet),
+                Piece("S1-C1", 0, 0, 1655, 1220, WorkpieceUse.Chunk),
+                Piece("S1-C2", 1657.2, 0, 782.8, 1220, WorkpieceUse.Chunk),
+                Piece("S1-C3", 0, 0, 1655, 600, WorkpieceUse.Chunk),
+                Piece("S1-C4", 0, 602.2, 1655, 617.8, WorkpieceUse.Chunk),
+                Piece("S1-C5", 1657.2, 795, 782.8, 425, WorkpieceUse.Chunk),
+                Piece("S1-C6", 1657.2, 0, 782.8, 792.8, WorkpieceUse.Chunk),
+                Piece("S1-H1", 1657.2, 795, 745, 425, WorkpieceUse.Held, "door"),
+                Piece("S1-W1", 2404.4, 795, 35.6, 425, WorkpieceUse.Waste),
+                Piece("S1-T1", 0, 0, 1655, 554, WorkpieceUse.Strip),
+                Piece("S1-W2", 0, 557.2, 1655, 42.8, WorkpieceUse.Waste),
+                Piece("S1-T2", 1657.2, 0, 782.8, 554, WorkpieceUse.Strip),
+                Piece("S1-F1", 1657.2, 557.2, 782.8, 235.6, WorkpieceUse.Offcut),
+                Piece("S1-T3", 0, 602.2, 1655, 80, WorkpieceUse.Strip),
+                Piece("S1-C7", 0, 685.4, 1655, 534.6, WorkpieceUse.Chunk),
+                Piece("S1-T4", 0, 685.4, 1655, 80, WorkpieceUse.Strip),
+                Piece("S1-F2", 0, 768.6, 1655, 451.4, WorkpieceUse.Offcut),
+                Piece("S1-P1", 0, 602.2, 1200, 80, WorkpieceUse.Part, "base.front"),
+                Piece("S1-W3", 1203.2, 602.2, 451.8, 80, WorkpieceUse.Waste),
+                Piece("S1-P2", 0, 685.4, 1200, 80, WorkpieceUse.Part, "base.back"),
+                Piece("S1-W4", 1203.2, 685.4, 451.8, 80, WorkpieceUse.Waste),
+                Piece("S1-P3", 1657.2, 0, 744, 554, WorkpieceUse.Part, "box.bottom"),
+                Piece("S1-W5", 2404.4, 0, 35.6, 554, WorkpieceUse.Waste),
+                Piece("S1-P4", 0, 0, 700, 554, WorkpieceUse.Part, "box.left"),
+                Piece("S1-C8", 703.2, 0, 951.8, 554, WorkpieceUse.Chunk),
+                Piece("S1-P5", 703.2, 0, 700, 554, WorkpieceUse.Part, "box.right"),
+                Piece("S1-F3", 1406.4, 0, 248.6, 554, WorkpieceUse.Offcut),
             ],
             [
-                new(1, CutKind.Breakdown, "S1", SheetAxis.Length, FromEdge.Low, Mm(1655), "S1-C1", "S1-O1"),
-                new(2, CutKind.Breakdown, "S1-C1", SheetAxis.Width, FromEdge.Low, Mm(600), "S1-C2", "S1-C3"),
+                new(1, CutKind.Breakdown, "S1", SheetAxis.Length, FromEdge.Low, Mm(1655), "S1-C1", "S1-C2"),
+                new(2, CutKind.Breakdown, "S1-C1", SheetAxis.Width, FromEdge.Low, Mm(600), "S1-C3", "S1-C4"),
+                new(3, CutKind.Breakdown, "S1-C2", SheetAxis.Width, FromEdge.High, Mm(425), "S1-C5", "S1-C6"),
+                new(4, CutKind.Breakdown, "S1-C5", SheetAxis.Length, FromEdge.Low, Mm(745), "S1-H1", "S1-W1"),
             ],
             [
-                new(
-                    1,
-                    Saw.Fence,
-                    Mm(554),
-                    1,
-                    [new(3, CutKind.Sizing, "S1-C2", SheetAxis.Width, FromEdge.Low, Mm(554), "S1-T1", "S1-W1")],
-                    []
-                ),
-                new(
-                    2,
-                    Saw.Fence,
-                    Mm(80),
-                    1,
-                    [
-                        new(4, CutKind.Sizing, "S1-C3", SheetAxis.Width, FromEdge.Low, Mm(80), "S1-P4", "S1-R2"),
-                        new(5, CutKind.Sizing, "S1-R2", SheetAxis.Width, FromEdge.Low, Mm(80), "S1-P5", "S1-F2"),
-                    ],
-                    []
-                ),
-                new(
-                    3,
-                    Saw.Stop,
-                    Mm(700),
-                    1,
-                    [
-                        new(6, CutKind.Sizing, "S1-T1", SheetAxis.Length, FromEdge.Low, Mm(700), "S1-P1", "S1-R1"),
-                        new(7, CutKind.Sizing, "S1-R1", SheetAxis.Length, FromEdge.Low, Mm(700), "S1-P2", "S1-F1"),
-                    ],
-                    []
-                ),
+                Visit(1, Saw.Fence, 554, (5, "S1-C3", "S1-T1", "S1-W2"), (6, "S1-C6", "S1-T2", "S1-F1")),
+                Visit(2, Saw.Fence, 80, (7, "S1-C4", "S1-T3", "S1-C7"), (8, "S1-C7", "S1-T4", "S1-F2")),
+                Visit(3, Saw.Stop, 1200, (9, "S1-T3", "S1-P1", "S1-W3"), (10, "S1-T4", "S1-P2", "S1-W4")),
+                Visit(4, Saw.Stop, 744, (11, "S1-T2", "S1-P3", "S1-W5")),
+                Visit(5, Saw.Stop, 700, (12, "S1-T1", "S1-P4", "S1-C8"), (13, "S1-C8", "S1-P5", "S1-F3")),
             ],
             [],
-            4
+            5
         );
+
+    private static Workpiece Piece(
+        string id,
+        double x,
+        double y,
+        double length,
+        double width,
+        WorkpieceUse use,
+        string? part = null
+    ) => new(id, 1, Mm(x), Mm(y), Mm(length), Mm(width), use, part);
+
+    private static Visit Visit(
+        int number,
+        Saw saw,
+        double setting,
+        params (int Number, string On, string Gives, string Leaves)[] cuts
+    )
+    {
+        var along = saw == Saw.Fence ? SheetAxis.Width : SheetAxis.Length;
+        SawCut Cut((int Number, string On, string Gives, string Leaves) c) =>
+            new(c.Number, CutKind.Sizing, c.On, along, FromEdge.Low, Mm(setting), c.Gives, c.Leaves);
+        return new(number, saw, Mm(setting), 1, [.. cuts.Select(Cut)], []);
+    }
 
     private static CutPart Part(string id, string letter, double length, double width) =>
         new(id, letter, id.Replace('.', ' '), SampleJob.Ply, Mm(length), Mm(width), PanelFigure.Length, []);
