@@ -23,7 +23,7 @@ internal sealed class PartMaking(Project project, RunsOfParts runs)
         var parts = WaitTogether([.. panels.Select(Cut)]);
         var letters = new PartLetters();
         Findings.AddRange(parts.SelectMany(NothingLeft));
-        Findings.AddRange(Held(parts));
+        Findings.AddRange(HeldParts.ByReading(parts, _allowance, project.Units));
         return [.. parts.Select(part => part with { Letter = letters.Of(Describe(part)) })];
     }
 
@@ -54,7 +54,7 @@ internal sealed class PartMaking(Project project, RunsOfParts runs)
         var awaitsOf = parts
             .Where(part => part is { Run: not null, Blank: not null })
             .ToLookup(part => part.Run!.Run, part => part.Blank!.Awaits);
-        Findings.AddRange(awaitsOf.SelectMany(run => WaitsTogether(run.Key, parts)));
+        Findings.AddRange(awaitsOf.SelectMany(run => HeldParts.InRun(run.Key, parts)));
         return
         [
             .. parts.Select(part =>
@@ -64,32 +64,6 @@ internal sealed class PartMaking(Project project, RunsOfParts runs)
             ),
         ];
     }
-
-    private static IEnumerable<Finding> WaitsTogether(string run, List<Part> parts)
-    {
-        var members = parts.Where(part => part.Run?.Run == run).ToList();
-        var held = members.Where(part => part.IsHeld).ToList();
-        if (held.Count == members.Count)
-            yield break;
-        yield return new(
-            "run.waits-together",
-            Severity.Note,
-            $"The whole running grain {run} is held: it comes off one strip, and {Names(held)} waits for {string.Join(", ", held.SelectMany(p => p.Blank!.Awaits).Distinct())}.",
-            [run, .. held.Select(part => part.Id)]
-        );
-    }
-
-    private IEnumerable<Finding> Held(List<Part> parts) =>
-        parts
-            .Where(part => part.IsHeld)
-            .SelectMany(part => part.Blank!.Awaits.Select(reading => (reading, part)))
-            .GroupBy(pair => pair.reading, pair => pair.part)
-            .Select(held => new Finding(
-                "part.held",
-                Severity.Note,
-                $"{Names([.. held])} {(held.Count() == 1 ? "waits" : "wait")} for reading {held.Key} and stay{(held.Count() == 1 ? "s" : "")} {Print(_allowance)} long until it is taken.",
-                [held.Key, .. held.Select(part => part.Id)]
-            ));
 
     private IEnumerable<Finding> NothingLeft(Part part)
     {
@@ -104,11 +78,6 @@ internal sealed class PartMaking(Project project, RunsOfParts runs)
                 );
         }
     }
-
-    private static string Names(IReadOnlyList<Part> parts) =>
-        parts.Count <= 3
-            ? string.Join(", ", parts.Select(part => part.Panel.Name))
-            : $"{parts[0].Panel.Name} and {parts.Count - 1} more parts";
 
     private string Print(Length length) => LengthText.Write(length, project.Units);
 }

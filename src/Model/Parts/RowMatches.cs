@@ -73,7 +73,7 @@ internal sealed class RowMatches(Project project, ILookup<string, Part> partsOfP
             .Where(box => box.Tier is not null)
             .GroupBy(box => box.Tier!)
             .Select(tier => new MustMatch(
-                $"tier-{tier.Key}.height",
+                $"{tier.Key}.height",
                 Members([.. tier], Height, PanelRole.Side, PanelRole.Front),
                 $"The support boxes of tier {tier.Key} carry one shelf, which lies level only if they are equally high."
             )

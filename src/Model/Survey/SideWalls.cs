@@ -48,7 +48,7 @@ internal sealed class SideWalls
         depth switch
         {
             PlaceInPlan.Front => FromLeft(height) + (_shareOfLeft * Change(_front, height)),
-            PlaceInPlan.Back => Corners.Left + FromLeft(height) + (_shareOfLeft * Change(_back, height)),
+            PlaceInPlan.Back => Corners.Left + LeftInAtBack(height),
             _ => MeanOf(Left, height) + (BowAtMiddle(height) / 2),
         };
 
@@ -56,11 +56,11 @@ internal sealed class SideWalls
         depth switch
         {
             PlaceInPlan.Front => _front.Lowest - FromRight(height) - ((1 - _shareOfLeft) * Change(_front, height)),
-            PlaceInPlan.Back => Corners.Right - FromRight(height) - ((1 - _shareOfLeft) * Change(_back, height)),
+            PlaceInPlan.Back => Corners.Right - RightInAtBack(height),
             _ => MeanOf(Right, height) - (BowAtMiddle(height) / 2),
         };
 
-    /// <summary>How much the left wall leans in at a height, and what of the widths' own change it takes, at the back.</summary>
+    /// <summary>How far the left wall stands in at the back at a height: its lean, and its share of what leans do not explain.</summary>
     public decimal LeftInAtBack(decimal height) => FromLeft(height) + (_shareOfLeft * Change(_back, height));
 
     /// <summary>The same for the right wall.</summary>

@@ -18,6 +18,8 @@ internal sealed class ThingPlacing(
     Dictionary<string, Traced> sizes
 )
 {
+    private readonly AlongWalls _walls = new(readings, shape);
+
     public List<PlacedThing> Placed { get; } = [];
 
     public List<Finding> Findings { get; } = [];
@@ -41,7 +43,7 @@ internal sealed class ThingPlacing(
     /// <summary>Where along its wall a thing begins and how wide it is; end to end when it does not say.</summary>
     private (Traced From, Traced Width) Span(RoomThing thing, Length height)
     {
-        var whole = WallLength(thing.Wall, height);
+        var whole = _walls.LengthOf(thing.Wall, height);
         var along = Read(thing, thing.Along, "along");
         var width = Read(thing, thing.Width, "width");
         if (along is null)
@@ -61,8 +63,8 @@ internal sealed class ThingPlacing(
     {
         if (shape.HasWalls)
         {
-            Add(thing, "left", OnAxis(thing.Wall, span.From, rest.Bottom.Length));
-            Add(thing, "right", OnAxis(thing.Wall, span.From + span.Width, rest.Bottom.Length));
+            Add(thing, "left", _walls.OnAxis(thing.Wall, span.From, rest.Bottom.Length));
+            Add(thing, "right", _walls.OnAxis(thing.Wall, span.From + span.Width, rest.Bottom.Length));
         }
         Add(thing, "width", span.Width);
         Add(thing, "bottom", rest.Bottom);
@@ -74,58 +76,24 @@ internal sealed class ThingPlacing(
     private void Add(RoomThing thing, string side, Traced value) =>
         sizes.TryAdd($"{thing.Id}.{side}", value.Called($"{thing.Id}.{side}"));
 
-    /// <summary>A distance along a wall as x or y of the room; plain sums where the wall's end is the origin's.</summary>
-    private Traced OnAxis(Wall wall, Traced along, Length height)
-    {
-        var point = OnWall(wall, along.Length, height);
-        var value = wall == Wall.Back ? point.X : point.Y;
-        var walls = wall == Wall.Back ? RoomSizes.Sideways(readings) : RoomSizes.Inward(readings);
-        return value == along.Length
-            ? along
-            : Traced.Worked(
-                Quantity.Of(value),
-                $"along-{wall}-wall".ToLowerInvariant(),
-                [along, .. walls.Select(r => r.Value)]
-            );
-    }
-
-    private Traced WallLength(Wall wall, Length height)
-    {
-        var (left, right) = shape.Ends(wall, height);
-        var length = new Length((long)Math.Round(Distance(left, right)));
-        var walls = wall == Wall.Back ? RoomSizes.Sideways(readings) : RoomSizes.Inward(readings);
-        return RoomSizes.FromWalls(length, $"{wall}-wall-length".ToLowerInvariant(), walls);
-    }
-
     private IReadOnlyList<Point3> Corners(Wall wall, (Traced From, Traced Width) span, Length bottom, Length top)
     {
         var (from, to) = (span.From.Length, (span.From + span.Width).Length);
-        return [OnWall(wall, from, bottom), OnWall(wall, to, bottom), OnWall(wall, to, top), OnWall(wall, from, top)];
+        return
+        [
+            _walls.Point(wall, from, bottom),
+            _walls.Point(wall, to, bottom),
+            _walls.Point(wall, to, top),
+            _walls.Point(wall, from, top),
+        ];
     }
-
-    /// <summary>A point on a wall's face; real numbers, rounded to the nanometre.</summary>
-    private Point3 OnWall(Wall wall, Length along, Length height)
-    {
-        var (left, right) = shape.Ends(wall, height);
-        var length = (decimal)Distance(left, right);
-        Length Between(Length from, Length to) =>
-            length == 0
-                ? from
-                : new(
-                    (long)decimal.Round(from.Nanometres + ((to - from).Nanometres * (decimal)along.Nanometres / length))
-                );
-        return new(Between(left.X, right.X), Between(left.Y, right.Y), height);
-    }
-
-    private static double Distance(Point3 a, Point3 b) =>
-        Math.Sqrt(Math.Pow((b - a).X.Nanometres, 2) + Math.Pow((b - a).Y.Nanometres, 2));
 
     private void Check(RoomThing thing, (Traced From, Traced Width) span, Length bottom, Length top)
     {
         if (!shape.HasWalls)
             return;
         var (from, to) = (span.From.Length, (span.From + span.Width).Length);
-        var wall = WallLength(thing.Wall, bottom).Length;
+        var wall = _walls.LengthOf(thing.Wall, bottom).Length;
         if (from.IsNegative)
             Outside(thing, $"begins {Print(-from)} before the {RoomWords.Of(thing.Wall)}'s left end", "along");
         if (to > wall && thing.Along is not null)

@@ -76,8 +76,8 @@ public class MatchTests
             new[] { Panel($"{id}.left", 200, 250, PanelRole.Side), Panel($"{id}.front", 90, 200, PanelRole.Front) }
         );
         var list = PartsOf(job, [.. panels]);
-        Assert.Equal("s1.front s1.left s2.front s2.left", Members(list, "tier-low.height"));
-        Assert.DoesNotContain(list.Matches, group => group.Id == "tier-high.height");
+        Assert.Equal("s1.front s1.left s2.front s2.left", Members(list, "low.height"));
+        Assert.DoesNotContain(list.Matches, group => group.Id == "high.height");
     }
 
     [Fact]
