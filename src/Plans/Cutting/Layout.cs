@@ -3,12 +3,11 @@ namespace Nookwright.Cutting;
 /// <summary>All sheets as planned so far, and what is still without a place.</summary>
 internal sealed class Layout
 {
-    private readonly Job _job;
     private readonly int[] _taken;
 
     public Layout(Job job, SettingOrder order)
     {
-        (_job, Order) = (job, order);
+        Order = order;
         _taken = new int[job.Stocks.Count];
         Growth = new(job, order);
         foreach (var (first, then) in job.RunRules)
@@ -26,9 +25,6 @@ internal sealed class Layout
 
     /// <summary>Held blanks without a place.</summary>
     public List<Item> WaitingBlanks { get; } = [];
-
-    /// <summary>What the sheets cost, in a measure that <see cref="StockCost"/> gives.</summary>
-    public double Cost => Sheets.Sum(s => StockCost.Of(s.Stock, _job));
 
     /// <summary>True when one more of a kind of sheet can be had.</summary>
     public bool HasMore(Stock stock) => _taken[stock.Index] < stock.Quantity;

@@ -54,27 +54,10 @@ internal sealed class Node
         : [];
 
     /// <summary>Itself and all below.</summary>
-    public IEnumerable<Node> All()
-    {
-        yield return this;
-        foreach (var node in Children.SelectMany(c => c.All()))
-            yield return node;
-        if (Rest is not null)
-            foreach (var node in Rest.All())
-                yield return node;
-    }
+    public List<Node> All() => Collect([], _ => true);
 
     /// <summary>The leaves below.</summary>
-    public IEnumerable<Node> Leaves()
-    {
-        if (Item is not null)
-            yield return this;
-        foreach (var leaf in Children.SelectMany(c => c.Leaves()))
-            yield return leaf;
-        if (Rest is not null)
-            foreach (var leaf in Rest.Leaves())
-                yield return leaf;
-    }
+    public List<Node> Leaves() => Collect([], n => n.Item is not null);
 
     /// <summary>The same tree, made of new nodes.</summary>
     public Node Copy(Node? parent)
@@ -94,5 +77,15 @@ internal sealed class Node
         Axis = Axis.Other();
         (Along, Across) = (Across, Along);
         (OpenAlong, OpenAcross) = (OpenAcross, OpenAlong);
+    }
+
+    private List<Node> Collect(List<Node> found, Func<Node, bool> isWanted)
+    {
+        if (isWanted(this))
+            found.Add(this);
+        foreach (var child in Children)
+            child.Collect(found, isWanted);
+        Rest?.Collect(found, isWanted);
+        return found;
     }
 }

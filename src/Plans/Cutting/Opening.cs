@@ -9,7 +9,7 @@ internal sealed class Opening(Job job, Layout layout, Spots spots, Random random
     private readonly Breakdown _breakdown = new(job, random);
 
     /// <summary>Puts an item on a fresh sheet that costs less than this; false when there is none.</summary>
-    public bool Put(Item item, double costBelow)
+    public bool Put(Item item, long costBelow)
     {
         foreach (var stock in Candidates(item))
             if (StockCost.Of(stock, job) < costBelow && TryPut(item, stock))
@@ -21,7 +21,7 @@ internal sealed class Opening(Job job, Layout layout, Spots spots, Random random
         job
             .Stocks.Where(s => s.Material == item.Material && layout.HasMore(s))
             .OrderBy(s => !s.Piece.IsOffcut)
-            .ThenBy(s => s.Piece.IsOffcut ? s.Area : StockCost.Of(s, job) / s.Area)
+            .ThenBy(s => s.Piece.IsOffcut ? s.Area : (double)StockCost.Of(s, job) / s.Area)
             .ThenByDescending(s => s.Area);
 
     private bool TryPut(Item item, Stock stock)

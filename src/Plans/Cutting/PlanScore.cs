@@ -8,10 +8,13 @@ namespace Nookwright.Cutting;
 /// <param name="Missing">Parts without a place.</param>
 /// <param name="Splits">Dimensions that are visited more often than once in a round.</param>
 /// <param name="Visits">Visits, or 0 when sheets alone count.</param>
-/// <param name="Bought">The price of all sheets where prices are known, else their square metres; offcuts without a price count nothing.</param>
+/// <param name="Bought">
+/// For each material the price of its sheets where all prices are known, else their square metres; offcuts without a price
+/// count nothing. A sum of the two is only good for comparing plans of one request.
+/// </param>
 /// <param name="Sheets">Sheets and offcuts used.</param>
 /// <param name="Handling">Rough cuts, dressing passes and crosscuts of pieces wider than a rip may be.</param>
-public readonly record struct PlanScore(int Missing, int Splits, int Visits, double Bought, int Sheets, int Handling)
+public readonly record struct PlanScore(int Missing, int Splits, int Visits, decimal Bought, int Sheets, int Handling)
     : IComparable<PlanScore>
 {
     /// <summary>The score of a plan.</summary>
@@ -22,7 +25,7 @@ public readonly record struct PlanScore(int Missing, int Splits, int Visits, dou
         bool IsRun(Workpiece piece) => piece.Use == WorkpieceUse.Held && runs.ContainsKey(piece.Part!);
         var repeats = plan.Visits.Count - plan.Visits.Select(v => (v.Setting, v.Round)).Distinct().Count();
         var stock = request.Stock.ToDictionary(s => s.Id);
-        var bought = plan.Sheets.Sum(s => StockCost.Of(stock[s.Stock], request.Stock));
+        var bought = plan.Sheets.Sum(s => (decimal)StockCost.Of(stock[s.Stock], request.Stock)) / 10_000;
         var isVisitsFirst = request.Rules.VisitsFirst;
         return new(
             request.Parts.Count - made,

@@ -53,14 +53,19 @@ public static class Planner
         foreach (var material in job.Items.Select(i => i.Material).Distinct())
         {
             var bound = StockBound.Of(job, material);
-            if (search.Improve(material, Rounds(job), bound, stop))
+            if (search.Improve(material, Rounds(job, material), bound, stop))
                 best = Better(best, Candidate.Of(job, search), progress);
         }
         return best;
     }
 
-    /// <summary>A step of the search costs more on a large job, so that it gets fewer of them.</summary>
-    private static int Rounds(Job job) => Math.Max(1, job.Request.Rules.Effort * 100 / Math.Max(100, job.Items.Count));
+    /// <summary>A step costs more on a large job, so that it gets fewer of them; materials share by their number of parts.</summary>
+    private static int Rounds(Job job, string material)
+    {
+        var share = (double)job.Items.Count(i => i.Material == material) / job.Items.Count;
+        var scale = 100.0 / Math.Max(100, job.Items.Count);
+        return (int)Math.Ceiling(job.Request.Rules.Effort * share * scale);
+    }
 
     private static Plan TooMany(CutRequest request) =>
         new(

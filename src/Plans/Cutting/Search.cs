@@ -9,7 +9,7 @@ namespace Nookwright.Cutting;
 /// </remarks>
 internal sealed class Search
 {
-    private const int StepsPerRound = 60;
+    private const int StepsPerRound = 80;
     private const int Memory = 40;
 
     private readonly Job _job;
@@ -37,13 +37,13 @@ internal sealed class Search
         foreach (var item in InOrder(_job.Items, way))
         {
             stop.ThrowIfCancellationRequested();
-            if (!PutBest(item, double.MaxValue))
+            if (!PutBest(item, long.MaxValue))
                 _layout.Waiting.Add(item);
         }
     }
 
     /// <summary>Tries to do with less; true when it found a way, and the layout is then the better one.</summary>
-    public bool Improve(string material, int rounds, double atLeast, CancellationToken stop)
+    public bool Improve(string material, int rounds, long atLeast, CancellationToken stop)
     {
         var best = (Sheets: _layout.Copy(), Waiting: _layout.Waiting.ToList(), Cost: CostOf(material));
         if (best.Cost <= atLeast && best.Waiting.Count == 0)
@@ -61,7 +61,7 @@ internal sealed class Search
         return found;
     }
 
-    private double CostOf(string material) =>
+    private long CostOf(string material) =>
         _layout.Sheets.Where(s => s.Stock.Material == material).Sum(s => StockCost.Of(s.Stock, _job));
 
     private bool DropEmptiest(string material)
@@ -76,10 +76,10 @@ internal sealed class Search
         return true;
     }
 
-    private bool Refill(string material, double costBelow, ref int left, CancellationToken stop)
+    private bool Refill(string material, long costBelow, ref int left, CancellationToken stop)
     {
         var memory = new double[Memory];
-        Array.Fill(memory, double.MaxValue);
+        Array.Fill(memory, Missing(material));
         for (var step = 0; left > 0; step++, left--)
         {
             stop.ThrowIfCancellationRequested();
@@ -94,7 +94,7 @@ internal sealed class Search
     }
 
     /// <summary>Removes a few items, puts all back that find a place, and steps back when that is worse than some time ago.</summary>
-    private double Step(string material, double costBelow, double limit)
+    private double Step(string material, long costBelow, double limit)
     {
         var pictures = new Dictionary<SheetLayout, SheetLayout>();
         var waiting = _layout.Waiting.ToList();
@@ -148,14 +148,14 @@ internal sealed class Search
     /// <summary>A random leaf, or the tree around it while that is not more than asked.</summary>
     private Node Pick(SheetLayout sheet, int most)
     {
-        var leaves = sheet.Leaves().ToList();
+        var leaves = sheet.Leaves();
         var node = leaves[_random.Next(leaves.Count)];
-        while (node.Parent is not null && _random.Next(2) == 0 && node.Parent.Leaves().Count() <= most + 2)
+        while (node.Parent is not null && _random.Next(2) == 0 && node.Parent.Leaves().Count <= most + 2)
             node = node.Parent;
         return node;
     }
 
-    private void Recreate(string material, double costBelow, Dictionary<SheetLayout, SheetLayout> pictures)
+    private void Recreate(string material, long costBelow, Dictionary<SheetLayout, SheetLayout> pictures)
     {
         var items = InOrder(_layout.Waiting.Where(i => i.Material == material), 2 + _random.Next(4)).ToList();
         _layout.Waiting.RemoveAll(i => i.Material == material);
@@ -166,7 +166,7 @@ internal sealed class Search
         _spots.Blink = 0;
     }
 
-    private bool PutBest(Item item, double costBelow, Dictionary<SheetLayout, SheetLayout>? pictures = null)
+    private bool PutBest(Item item, long costBelow, Dictionary<SheetLayout, SheetLayout>? pictures = null)
     {
         Spot? best = null;
         SheetLayout? at = null;

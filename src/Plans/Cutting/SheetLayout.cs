@@ -38,7 +38,7 @@ internal sealed class SheetLayout
     public SheetLayout Copy() =>
         new(Stock, Rough, [.. Roots.Select(r => r.Copy(null))]) { Filled = Filled, Count = Count };
 
-    public IEnumerable<Node> Leaves() => Roots.SelectMany(r => r.Leaves());
+    public List<Node> Leaves() => [.. Roots.SelectMany(r => r.Leaves())];
 
     private static Node NewRoot(long x, long y) =>
         new()

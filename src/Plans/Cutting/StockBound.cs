@@ -4,7 +4,7 @@ namespace Nookwright.Cutting;
 internal static class StockBound
 {
     /// <summary>A cost no plan goes below.</summary>
-    public static double Of(Job job, string material)
+    public static long Of(Job job, string material)
     {
         var area = job.Items.Concat(job.Blanks).Where(i => i.Material == material).Sum(i => i.Area);
         var stocks = job.Stocks.Where(s => s.Material == material).ToList();
@@ -15,7 +15,7 @@ internal static class StockBound
         if (area <= 0 || bought.Count == 0)
             return 0;
         if (bought.Count == 1)
-            return (double)((area + bought[0].Area - 1) / bought[0].Area) * StockCost.Of(bought[0], job);
-        return bought.Min(s => StockCost.Of(s, job) / s.Area) * area;
+            return (area + bought[0].Area - 1) / bought[0].Area * StockCost.Of(bought[0], job);
+        return (long)(bought.Min(s => (double)StockCost.Of(s, job) / s.Area) * area);
     }
 }
