@@ -1,5 +1,6 @@
 using Nookwright.Drawing;
 using Nookwright.Flow;
+using Nookwright.Measure;
 
 namespace Nookwright.Paper;
 
@@ -49,7 +50,7 @@ internal static class HeldPage
             )
         );
         flow.Head("Readings to take");
-        Readings.Draw(flow, Awaited(book).Select(name => Reading(name, book)));
+        Readings.Draw(flow, Awaited(book).Select(name => Reading(name, book, words)));
         return flow.Pages;
     }
 
@@ -57,9 +58,11 @@ internal static class HeldPage
     public static IReadOnlyList<string> Awaited(Workbook book) =>
         [.. book.PartList.Parts.SelectMany(p => p.Blank?.Awaits ?? []).Distinct().Order(StringComparer.Ordinal)];
 
-    private static string[] Reading(string name, Workbook book)
+    private static string[] Reading(string name, Workbook book, JobWords words)
     {
         var reading = book.Project.Readings.FirstOrDefault(r => r.Name == name);
-        return [name, reading?.What ?? "", reading?.Planned.Text ?? "", ""];
+        var planned =
+            book.Look(name).Take(out var found, out _) && found[0].Amount.IsLength ? found[0].Length : (Length?)null;
+        return [name, reading?.What ?? "", planned is { } size ? words.Size(size) : reading?.Planned.Text ?? "", ""];
     }
 }

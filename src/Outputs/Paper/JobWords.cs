@@ -94,15 +94,24 @@ public sealed class JobWords
     public string Named(string part) =>
         _parts.TryGetValue(part, out var found) ? $"{found.Letter} {found.Panel.Name}" : part;
 
-    /// <summary>Letters with how many of each: <c>A × 4, B × 2</c>.</summary>
-    public static string Counted(IEnumerable<string> letters) =>
+    /// <summary>The letters of the parts that come out of a workpiece, with how many of each; empty when none does.</summary>
+    public string PartsIn(Workpiece whole) =>
+        Counted(
+            from piece in _workpieces.Values
+            where piece.Part is not null && IsIn(piece, whole)
+            where piece.Use is WorkpieceUse.Part or WorkpieceUse.Held
+            select Letter(piece.Part!)
+        );
+
+    /// <summary>Names with how many of each, the one alone: <c>A × 4, B</c>.</summary>
+    public static string Counted(IEnumerable<string> names) =>
         string.Join(
             ", ",
-            letters
-                .GroupBy(l => l)
-                .OrderBy(g => g.Key.Length)
-                .ThenBy(g => g.Key, StringComparer.Ordinal)
-                .Select(g => $"{g.Key}\u00a0×\u00a0{g.Count()}")
+            names
+                .GroupBy(name => name)
+                .OrderBy(alike => alike.Key.Length)
+                .ThenBy(alike => alike.Key, StringComparer.Ordinal)
+                .Select(alike => alike.Count() == 1 ? alike.Key : $"{alike.Key}\u00a0×\u00a0{alike.Count()}")
         );
 
     /// <summary>A number of things: <c>1 sheet</c>, <c>3 sheets</c>.</summary>
@@ -111,4 +120,11 @@ public sealed class JobWords
 
     private LengthFormat Exact(Length length) =>
         _format.IsExact(length) || _format.Style != LengthStyle.Millimetres ? _format : FineMillimetres;
+
+    private static bool IsIn(Workpiece piece, Workpiece whole) =>
+        piece.Sheet == whole.Sheet
+        && piece.X >= whole.X
+        && piece.Y >= whole.Y
+        && piece.X + piece.Length <= whole.X + whole.Length
+        && piece.Y + piece.Width <= whole.Y + whole.Width;
 }

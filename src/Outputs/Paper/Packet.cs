@@ -41,7 +41,7 @@ public static class Packet
         ];
         var cover = CoverPage.Of(book, edition, Contents(pages), paper);
         var furniture = new PageFurniture(CoverPage.Name(book), edition, pages.Count + 1);
-        return [.. pages.Prepend(cover).Select((page, i) => furniture.On(page, i + 1, paper))];
+        return [.. pages.Prepend(cover).Select((page, i) => furniture.On(page, i + 1))];
     }
 
     // Page 1 is the cover.

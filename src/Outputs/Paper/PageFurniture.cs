@@ -14,9 +14,9 @@ internal sealed record PageFurniture(string Job, PacketEdition Edition, int Page
     /// <summary>The page with its head and foot.</summary>
     /// <param name="page">The page's own content.</param>
     /// <param name="number">From 1.</param>
-    /// <param name="paper">The paper.</param>
-    public PaperPage On(PaperPage page, int number, PaperFormat paper)
+    public PaperPage On(PaperPage page, int number)
     {
+        var paper = new PaperFormat(page.Picture.Width, page.Picture.Height);
         var (head, foot) = (paper.Top + Size, paper.Bottom - 0.8);
         var section = TextMetrics.Width(page.Section, Size);
         var job = TextMetrics.Lines(Job, paper.BodyWidth - section - 8, Size, bold: true);

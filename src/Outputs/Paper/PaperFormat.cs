@@ -2,7 +2,7 @@ using Nookwright.Projects;
 
 namespace Nookwright.Paper;
 
-/// <summary>A sheet of paper, upright, and the part of it that is printed on; in millimetres from its top left corner.</summary>
+/// <summary>A sheet of paper and the part of it that is printed on; in millimetres from its top left corner.</summary>
 /// <param name="Width">Of the paper.</param>
 /// <param name="Height">Of the paper.</param>
 internal readonly record struct PaperFormat(double Width, double Height)
@@ -12,6 +12,9 @@ internal readonly record struct PaperFormat(double Width, double Height)
     private const double HoleMargin = 18;
     private const double Head = 9;
     private const double Foot = 8;
+
+    /// <summary>The same paper lying on its long side.</summary>
+    public PaperFormat Lying => new(Height, Width);
 
     /// <summary>The left edge of what is printed.</summary>
     public double Left => HoleMargin;

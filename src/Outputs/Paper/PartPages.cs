@@ -42,7 +42,7 @@ internal static class PartPages
         return
         [
             part.Letter,
-            Names(alike),
+            AlikeNames.Together(alike.Select(p => p.Panel.Name)),
             $"{alike.Count}",
             words.BareSides(part.Panel.Length.Length, part.Panel.Width.Length),
             CutTo(part, words),
@@ -50,9 +50,6 @@ internal static class PartPages
             Notes(part, book, words),
         ];
     }
-
-    private static string Names(IReadOnlyList<Part> alike) =>
-        string.Join("; ", alike.Select(p => p.Panel.Name).Distinct());
 
     private static string CutTo(Part part, JobWords words) =>
         part.Blank is { } blank

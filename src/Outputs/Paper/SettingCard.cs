@@ -115,7 +115,15 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
         var guide = Visit.Saw == Saw.Stop ? "stop" : "fence";
         var edge = CutWords.Edge(chain.First.Along, chain.First.From);
         var left = chain.Leaves is { } leaves ? $"Left: {Words.Described(leaves)}." : "Nothing left.";
-        return $"{Words.Sides(on)}, {edge} to the {guide}. {left}";
+        return $"{Words.Sides(on)}, {edge} to the {guide}.{For(chain)} {left}";
+    }
+
+    // Which letters a strip will become, so that a part can be found on every card it passes.
+    private string For(CutChain chain)
+    {
+        var strips = chain.Gives.Select(Words.Workpiece).Where(piece => piece.Part is null).ToList();
+        var letters = strips.Select(Words.PartsIn).Where(parts => parts.Length > 0).Distinct().ToList();
+        return letters.Count == 0 ? "" : $" For {string.Join("; ", letters)}.";
     }
 
     private string Given(CutChain chain)

@@ -19,7 +19,7 @@ internal static class SheetPages
         );
         flow.Text("Drawn as it lies before you: its length and figure to the right.");
         flow.Space(3);
-        flow.Text($"Parts from this sheet: {PartsOn(sheet, plan, words)}", bold: true);
+        flow.Text($"Parts from this sheet: {words.PartsIn(words.Workpiece(sheet.Workpiece))}", bold: true);
         DrawCuts(flow, [.. plan.Breakdown.Where(c => words.Workpiece(c.On).Sheet == sheet.Number)], words);
         return flow.Pages;
     }
@@ -42,12 +42,4 @@ internal static class SheetPages
             flow.Item($"{cut.Number}", says.Breakdown(cut), indent: 16);
         }
     }
-
-    private static string PartsOn(PlanSheet sheet, Plan plan, JobWords words) =>
-        JobWords.Counted(
-            from piece in plan.Workpieces
-            where piece.Sheet == sheet.Number && piece.Part is not null
-            where piece.Use is WorkpieceUse.Part or WorkpieceUse.Held
-            select words.Letter(piece.Part!)
-        );
 }

@@ -27,8 +27,9 @@ public sealed class PacketTests
             Pages(size),
             page =>
             {
-                Assert.Equal(width, page.MediaBox.Bounds.Width, 1);
-                Assert.Equal(height, page.MediaBox.Bounds.Height, 1);
+                var box = page.MediaBox.Bounds;
+                Assert.Equal(width, Math.Min(box.Width, box.Height), 1);
+                Assert.Equal(height, Math.Max(box.Width, box.Height), 1);
             }
         );
 
@@ -161,7 +162,7 @@ public sealed class PacketTests
             cards,
             StringComparison.Ordinal
         );
-        Assert.Contains("→ A × 2", cards, StringComparison.Ordinal);
+        Assert.Contains("S1-R1-0 → A × 2", cards, StringComparison.Ordinal);
         Assert.Contains("Done, write the letter on each: A × 4", cards, StringComparison.Ordinal);
         Assert.Contains("The sides of a box must be equally long, or it leans.", cards, StringComparison.Ordinal);
         Assert.Contains("Left: S1-X1 (35 1⁄2 × 15 1⁄2 in, keep).", cards, StringComparison.Ordinal);
@@ -184,7 +185,7 @@ public sealed class PacketTests
     public void The_shopping_list_counts_the_sheets_and_adds_up_their_prices()
     {
         var list = TextOf(Pages(PaperSize.Letter).Single(page => IsOf(page, "Shopping list")));
-        Assert.Contains("White oak plywood", list, StringComparison.Ordinal);
+        Assert.Contains("White oak", list, StringComparison.Ordinal);
         Assert.Contains("Sheets together 220.00", list, StringComparison.Ordinal);
     }
 

@@ -1,0 +1,39 @@
+using System.Text.RegularExpressions;
+
+namespace Nookwright.Paper;
+
+/// <summary>Names of alike parts in few words: <c>left side of box 1, 2, 3</c> for three that differ in one number only.</summary>
+public static partial class AlikeNames
+{
+    private const string Between = "; ";
+
+    /// <summary>The names, each once, those that differ in one number told together.</summary>
+    public static string Together(IEnumerable<string> names)
+    {
+        var told = names.Distinct().ToList();
+        for (var place = LastPlace(told); place >= 0; place--)
+            told = [.. told.GroupBy(name => Apart(name, place)).Select(alike => Told([.. alike], place))];
+        return string.Join(Between, told);
+    }
+
+    private static int LastPlace(IReadOnlyList<string> names) => names.Max(name => Numbers().Count(name)) - 1;
+
+    // Names that are equal but for this number fall together; a name without it stays alone.
+    private static string Apart(string name, int place) =>
+        Numbers().Matches(name).ElementAtOrDefault(place) is { } number
+            ? $"{name[..number.Index]}\0{name[(number.Index + number.Length)..]}"
+            : name;
+
+    private static string Told(IReadOnlyList<string> alike, int place)
+    {
+        if (alike.Count == 1)
+            return alike[0];
+        var numbers = alike.Select(name => Numbers().Matches(name)[place]).ToList();
+        var (before, after) = (alike[0][..numbers[0].Index], alike[0][(numbers[0].Index + numbers[0].Length)..]);
+        return before + string.Join(", ", numbers.Select(number => number.Value)) + after;
+    }
+
+    // A list of numbers made before counts as one.
+    [GeneratedRegex(@"\d+(?:, \d+)*")]
+    private static partial Regex Numbers();
+}
