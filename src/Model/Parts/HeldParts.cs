@@ -24,7 +24,7 @@ internal static class HeldParts
         yield return new(
             "run.waits-together",
             Severity.Note,
-            $"The whole running grain {run} is held: it comes off one strip, and {Names(held)} waits for {string.Join(", ", held.SelectMany(p => p.Blank!.Awaits).Distinct())}.",
+            $"The whole running grain {run} is held: it comes off one strip, and {Names(held)} {(held.Count == 1 ? "waits" : "wait")} for {string.Join(", ", held.SelectMany(p => p.Blank!.Awaits).Distinct())}.",
             [run, .. held.Select(part => part.Id)]
         );
     }

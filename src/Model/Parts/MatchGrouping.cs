@@ -21,7 +21,7 @@ internal sealed class MatchGrouping(Project project, IReadOnlyList<Part> parts)
     public void AddAll()
     {
         var partsOfPiece = parts.ToLookup(part => part.Panel.Piece);
-        foreach (var piece in project.Pieces)
+        foreach (var piece in project.Pieces.DistinctBy(piece => piece.Id))
         foreach (var match in PieceMatches.Of(piece, [.. partsOfPiece[piece.Id]]))
             AddEqual(match);
         foreach (var match in new RowMatches(project, partsOfPiece).All())
@@ -84,11 +84,8 @@ internal sealed class MatchGrouping(Project project, IReadOnlyList<Part> parts)
     }
 
     /// <summary>Where one rule finds several sizes, its second group is called <c>ID-2</c>.</summary>
-    private string Unique(string id)
-    {
-        var unique = Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? id : $"{id}-{n}").First(_ids.Add);
-        return unique;
-    }
+    private string Unique(string id) =>
+        Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? id : $"{id}-{n}").First(_ids.Add);
 
     private Length Size(PartSide side) => CutSizes.Of(_parts[side.Part], side.Side).Length;
 
