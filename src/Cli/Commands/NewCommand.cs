@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Nookwright.Files;
 using Nookwright.Measure;
+using Nookwright.Projects;
 
 namespace Nookwright.Cli.Commands;
 
@@ -36,7 +37,7 @@ public static class NewCommand
         if (File.Exists(path))
             return console.Refuse($"{path}: There is a job of that name already: choose another name.");
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        var project = NewJob.Blank(unit) with { Name = Path.GetFileName(title) };
+        var project = NewProject.Blank(unit) with { Name = Path.GetFileName(title) };
         if (JobFile.Save(project, path) is { } refusal)
             return console.Refuse([refusal]);
         console.Output.WriteLine($"Wrote {path}");

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Nookwright.Files;
 using Nookwright.Paper;
 
 namespace Nookwright.Cli.Commands;
@@ -24,10 +25,16 @@ public static class PacketCommand
                 (_, workbook) =>
                 {
                     var planned = workbook.WithPlan();
+                    var edition = PacketEdition.Of(Today(), JobText.Write(workbook.Project));
                     var folder = parsed.GetValue(JobArgument.Out) ?? ".";
                     var name = Path.GetFileName(path).Replace(".nook.json", "", StringComparison.Ordinal) + ".pdf";
                     var quiet = parsed.GetValue(JobArgument.Json) ? console with { Output = TextWriter.Null } : console;
-                    OutFolder.Write(quiet, folder, name, stream => Packet.Write(planned, Today(), stream));
+                    OutFolder.Write(
+                        quiet,
+                        folder,
+                        name,
+                        stream => Packet.Write(planned, planned.Project.Paper, edition, stream)
+                    );
                     if (parsed.GetValue(JobArgument.Json))
                         console.Output.WriteLine(JsonAnswer.Write(new { packet = Path.Combine(folder, name) }));
                     return JobArgument.ExitOf(planned);

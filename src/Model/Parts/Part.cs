@@ -55,7 +55,8 @@ public sealed record MatchGroup(string Id, IReadOnlyList<PartSide> Sides, Length
 /// <summary>A running grain: parts in order from one strip.</summary>
 /// <param name="Id">The run's id.</param>
 /// <param name="Parts">Part ids in order.</param>
-public sealed record RunOfParts(string Id, IReadOnlyList<string> Parts);
+/// <param name="Height">The side of the parts that lies across the strip.</param>
+public sealed record RunOfParts(string Id, IReadOnlyList<string> Parts, MatchedSide Height);
 
 /// <summary>Everything to make.</summary>
 /// <param name="Parts">The parts, in the order of their pieces.</param>

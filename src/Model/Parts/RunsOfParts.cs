@@ -43,7 +43,7 @@ internal sealed class RunsOfParts
         }
         foreach (var (member, index) in members.Select((member, index) => (member, index)))
             _places[member.Id] = new(run.Id, index + 1);
-        Runs.Add(new(run.Id, [.. members.Select(member => member.Id)]));
+        Runs.Add(new(run.Id, [.. members.Select(member => member.Id)], RunDirection.HeightOf(members)));
     }
 
     private bool IsFree(GrainRun run, string id)

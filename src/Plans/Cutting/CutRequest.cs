@@ -57,7 +57,7 @@ public sealed record CutRun(string Id, IReadOnlyList<string> Parts)
 {
     /// <summary>
     /// Which of the members' sides lies across the run and is the same for all: length or width. Null for the side they
-    /// share; for the length when they share both.
+    /// share; when they share both, the side across the figure, so that the strip runs along it.
     /// </summary>
     public MatchedSide? Height { get; init; }
 }

@@ -14,7 +14,7 @@ public static class JobRequest
         new(
             [.. parts.Parts.Select(Cut)],
             [.. parts.Matches.Where(m => m.Sides.Count > 1).Select(m => new CutMatch(m.Id, m.Sides, m.Because))],
-            [.. parts.Runs.Select(r => new CutRun(r.Id, r.Parts))],
+            [.. parts.Runs.Select(r => new CutRun(r.Id, r.Parts) { Height = r.Height })],
             [.. sheets.SelectMany(Stock)],
             saws,
             new CutRules()

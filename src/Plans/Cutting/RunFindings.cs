@@ -31,7 +31,11 @@ internal static class RunFindings
 
     private static MatchedSide? Shared(CutRun run, List<CutPart> parts)
     {
-        MatchedSide[] sides = run.Height is { } given ? [given] : [MatchedSide.Length, MatchedSide.Width];
+        MatchedSide[] alongTheFigure =
+            parts[0].Figure == PanelFigure.Width
+                ? [MatchedSide.Length, MatchedSide.Width]
+                : [MatchedSide.Width, MatchedSide.Length];
+        MatchedSide[] sides = run.Height is { } given ? [given] : alongTheFigure;
         foreach (var side in sides)
             if (parts.Select(p => p.Size(side)).Distinct().Count() == 1)
                 return side;

@@ -26,8 +26,17 @@ public sealed record Workbook(
     IReadOnlyList<Finding> Findings
 )
 {
-    /// <summary>Everything derived from a document but the plan, which takes longer.</summary>
+    /// <summary>Everything derived from a document but the plan, which takes longer: see <see cref="WithPlan"/>.</summary>
     public static Workbook Of(Project project) => WorkbookSteps.Run(project);
+
+    /// <summary>The same workbook with its cutting plan and what planning found.</summary>
+    /// <param name="progress">Told of every better plan on the way.</param>
+    /// <param name="stop">Ends the search; the best plan so far is kept.</param>
+    public Workbook WithPlan(IProgress<Plan>? progress = null, CancellationToken stop = default) =>
+        WithThisPlan(Planner.Plan(CutRequest, progress, stop));
+
+    /// <summary>The same workbook with a plan the planner found for it.</summary>
+    public Workbook WithThisPlan(Plan plan) => WorkbookSteps.Planned(this, plan);
 
     /// <summary>How lengths of this job are shown: to 1/64 in or 0.1 mm, so that a measured thickness shows as it is.</summary>
     public LengthFormat Lengths { get; } =

@@ -18,7 +18,8 @@ internal static class WorkbookSteps
         var builtIn = BuiltIn.Of(project, room);
         var parts = PartList.Of(builtIn, project);
         var (request, shop) = Request(project, parts);
-        Finding[] findings = [.. room.Findings, .. builtIn.Findings, .. parts.Findings, .. shop];
+        var unknown = UnknownFields.Of(project);
+        Finding[] findings = [.. unknown, .. room.Findings, .. builtIn.Findings, .. parts.Findings, .. shop];
         return new(project, room, builtIn, parts, request, Plan: null, OnceEach(findings));
     }
 
