@@ -32,15 +32,18 @@ public sealed partial class FieldRow : ComponentBase
 
     private string? Described =>
         _refusal is not null ? $"{Id}-trouble"
-        : Value is { } value && FieldValue.IsWorkedOut(value) ? $"{Id}-value"
+        : Worked is not null ? $"{Id}-value"
         : null;
 
     private IReadOnlyList<string> Choices => Field.Kind == FieldKind.YesNo ? YesAndNo : Field.Choices;
 
     private LengthFormat Lengths => Desk.Now.Workbook.Lengths;
 
-    private Traced? Value =>
-        Field.Kind == FieldKind.Size ? FieldValue.Of(Desk.Now.Workbook, Field.Text, Field.Path) : null;
+    /// <summary>What a formula comes to; null for a plain length, which says it itself.</summary>
+    private Traced? Worked =>
+        Field.Kind == FieldKind.Size && FieldValue.IsWorkedOut(Field.Text, Desk.Now.Project.Units)
+            ? FieldValue.Of(Desk.Now.Workbook, Field.Text, Field.Path)
+            : null;
 
     private IEnumerable<Finding> Findings => Desk.Now.Workbook.Findings.Where(finding => finding.Field == Field.Path);
 

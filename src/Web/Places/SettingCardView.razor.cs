@@ -30,10 +30,6 @@ public sealed partial class SettingCardView : ComponentBase
 
     private string Guide => Visit.Saw == Saw.Stop ? "stop" : "fence";
 
-    private IReadOnlyList<SawCut> Dressing => [.. Visit.Cuts.Where(cut => cut.Kind == CutKind.Dressing)];
-
-    private IReadOnlyList<CutChain> Chains => CutChain.Of(Visit.Cuts.Where(cut => cut.Kind != CutKind.Dressing));
-
     private IReadOnlyList<string> Done => Results(WorkpieceUse.Part);
 
     private IReadOnlyList<string> Kept => Results(WorkpieceUse.Held);
@@ -43,10 +39,18 @@ public sealed partial class SettingCardView : ComponentBase
         join match in Desk.Now.Workbook.PartList.Matches on id equals match.Id
         select $"{JobWords.Counted(match.Sides.Select(side => Words.Letter(side.Part)))}. {match.Because}";
 
-    private string Given(CutChain chain) => JobWords.Counted(chain.Gives.Select(Words.Called));
+    private string Given(CutChain chain)
+    {
+        var given = chain.Gives.Select(Words.Called).ToList();
+        return given.Distinct().Count() == given.Count ? string.Join(", ", given) : JobWords.Counted(given);
+    }
 
-    private string Left(CutChain chain) =>
-        chain.Leaves is { } leaves ? $"left: {Words.Described(leaves)}" : "nothing left";
+    private string Detail(CutChain chain)
+    {
+        var edge = CutWords.Edge(chain.First.Along, chain.First.From);
+        var left = chain.Leaves is { } leaves ? $"Left: {Words.Described(leaves)}." : "Nothing left.";
+        return $"{Words.Sides(Words.Workpiece(chain.First.On))}, {edge} to the {Guide}. {left}";
+    }
 
     private IReadOnlyList<string> Results(WorkpieceUse use) =>
         [

@@ -22,6 +22,6 @@ public static class FieldValue
             : null;
     }
 
-    /// <summary>True for a text that is worked out from names or other numbers, so that its value says something new.</summary>
-    public static bool IsWorkedOut(Traced value) => value.Name is not null || value.Cause is not Cause.Written;
+    /// <summary>True for a text that is more than a length, so that what it comes to says something new.</summary>
+    public static bool IsWorkedOut(string text, LengthUnit bare) => !LengthText.Read(text, bare).Ok;
 }

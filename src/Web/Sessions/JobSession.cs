@@ -145,7 +145,7 @@ public sealed class JobSession
     private static JobState Derived(History history)
     {
         var workbook = Workbook.Of(history.Current);
-        return new(history, workbook, new(workbook), Planning.Begins);
+        return new(history, workbook, new(workbook), new(workbook), Planning.Begins);
     }
 
     private void TakePlan(Workbook planned, Planning planning)
@@ -154,7 +154,14 @@ public sealed class JobSession
         {
             // A plan for a document that was edited meanwhile came too late.
             if (ReferenceEquals(planned.Project, Now.Project))
-                Tell(Now with { Workbook = planned, Planning = planning });
+                Tell(
+                    Now with
+                    {
+                        Workbook = planned,
+                        PlanPictures = planned.Plan == Now.Workbook.Plan ? Now.PlanPictures : new(planned),
+                        Planning = planning,
+                    }
+                );
         }
     }
 

@@ -6,13 +6,15 @@ namespace Nookwright.Web.Sessions;
 /// <summary>All there is to show of a job at one moment; immutable, so that every open page shows one and the same.</summary>
 /// <param name="History">The document and how it came to be.</param>
 /// <param name="Workbook">What follows from the document.</param>
-/// <param name="Pictures">The drawings of it.</param>
+/// <param name="Pictures">The drawings of room and built-in.</param>
+/// <param name="PlanPictures">The drawings of the plan.</param>
 /// <param name="Planning">What the planner is doing.</param>
 /// <param name="IsChangedOutside">True when another program changed the file and the person has not said which to keep.</param>
 public sealed record JobState(
     History History,
     Workbook Workbook,
     JobPictures Pictures,
+    PlanPictures PlanPictures,
     Planning Planning,
     bool IsChangedOutside = false
 )
