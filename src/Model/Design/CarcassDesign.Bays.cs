@@ -125,7 +125,8 @@ internal sealed partial class CarcassDesign
 
     private Board ShelfBoard(Wanted sizes, BoxFrame frame, BoxShelf shelf)
     {
-        var play = At(sizes, $"bay-{shelf.Bay}.width") - At(sizes, $"{shelf.Id}.length");
+        var length = At(sizes, $"{shelf.Id}.length"); // First, because it knows whether there is such a bay.
+        var play = At(sizes, $"bay-{shelf.Bay}.width") - length;
         var low = new Point3(
             frame.Thickness + At(sizes, $"bay-{shelf.Bay}.left") + Half(play),
             SetBack(sizes, shelf)?.Length ?? Length.Zero,

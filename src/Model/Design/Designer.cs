@@ -62,29 +62,24 @@ internal sealed class Designer
         var sizes = new Wanted(_job.Names);
         var boards = design.Boards(sizes).ToList();
         var toRoom = design.ToRoom(sizes);
-        var (low, high) = (
-            design.Corner(sizes, "left", "front", "bottom"),
-            design.Corner(sizes, "right", "back", "top")
-        );
+        design.AskForPlace(sizes);
         if (sizes.Missing is { } missing)
         {
             _troubles.Add((design.Id, missing));
             return null;
         }
         _job.Findings.AddRange(design.Check(sizes));
-        return new(
-            design.Piece,
-            low,
-            high,
-            [.. boards.Select(board => PanelInRoom.Of(board, design.Piece, toRoom, _job))]
-        );
+        var panels = boards.Select(board => PanelInRoom.Of(board, design.Piece, toRoom, _job)).ToList();
+        var bounds = SolidBox.Around(panels.SelectMany(SolidBox.InRoom));
+        return new(design.Piece, bounds.Low, bounds.High, panels);
     }
 
     private IEnumerable<Finding> Findings(IReadOnlyList<PlacedPiece> placed) =>
         [
-            .. FormulaFindings.Of([.. _troubles, .. JobSizes.Troubles(_job)]),
+            .. FormulaFindings.Of([.. _troubles, .. JobSizes.Troubles(_job)], _job.Designs.ContainsKey),
             .. _job.Names.GivenTwice.Distinct().Select(GivenTwice),
             .. _job.Findings,
+            .. EdgingFit.Findings(placed, _job),
             .. SheetsNotMeasured.Findings(placed, _job),
             .. PieceOverlaps.Findings(placed, _job),
             .. RoomFit.Findings(placed, _room, _job),

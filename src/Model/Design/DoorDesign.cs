@@ -1,6 +1,7 @@
 using Nookwright.Geometry;
 using Nookwright.Measure;
 using Nookwright.Projects;
+using Nookwright.Trouble;
 
 namespace Nookwright.Design;
 
@@ -35,7 +36,7 @@ internal sealed partial class DoorDesign(Doors doors, Job job) : PieceDesign(doo
     protected override void NameSizes()
     {
         Name("gap", Gap);
-        Name("opening-width", s => OfBox(s, doors.Bay is { } bay ? $"bay-{bay}.width" : "inside-width"));
+        Name("opening-width", OpeningWidth);
         Name("opening-height", s => OfBox(s, "inside-height"));
         if (!IsInset)
             Name("overlay", Overlay);
@@ -74,6 +75,13 @@ internal sealed partial class DoorDesign(Doors doors, Job job) : PieceDesign(doo
         var attitude = IsAcross ? Attitude.Front : Attitude.FrontOnEnd;
         var edge = new BoardEdges(Job, Id).Edge(sizes, doors.Edge, "edge");
         return Member(sizes, member, PanelRole.Door, attitude, low) with { Edges = new(edge, edge, edge, edge) };
+    }
+
+    private Traced OpeningWidth(Wanted sizes)
+    {
+        if (doors.Bay is not { } bay)
+            return OfBox(sizes, "inside-width");
+        return bay > (Box?.Bays ?? bay) ? sizes.Fail(NoSuchBay(bay)) : OfBox(sizes, $"bay-{bay}.width");
     }
 
     private Traced Gap(Wanted sizes) =>
@@ -125,13 +133,20 @@ internal sealed partial class DoorDesign(Doors doors, Job job) : PieceDesign(doo
         Of(sizes, "opening-height") + Of(sizes, "overlay") + OverlayAbove(sizes);
 
     /// <summary>A number of the box, or why there is no box.</summary>
-    private Traced OfBox(Wanted sizes, string side) =>
-        Box is null
-            ? sizes.Fail(
-                new($"{Id} hangs on \"{doors.Box}\", and there is no box of that id; name one.", Field("box"))
-                {
-                    Rule = "doors.no-box",
-                }
-            )
-            : sizes[$"{doors.Box}.{side}"];
+    private Traced OfBox(Wanted sizes, string side) => Box is null ? sizes.Fail(NoBox()) : sizes[$"{doors.Box}.{side}"];
+
+    private Refusal NoBox() =>
+        new($"{Id} hangs on \"{doors.Box}\", and there is no box of that id; name one.", Field("box"))
+        {
+            Rule = "doors.no-box",
+        };
+
+    private Refusal NoSuchBay(int bay) =>
+        new(
+            $"{Id} closes bay {bay} of {doors.Box}, which has {Box!.Bays}; name another bay, or none for the whole box.",
+            Field("bay")
+        )
+        {
+            Rule = "doors.no-such-bay",
+        };
 }

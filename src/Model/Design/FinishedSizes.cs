@@ -68,6 +68,9 @@ internal sealed class FinishedSizes
             }
         );
 
+    /// <summary>A size within a panel's outline, to the nearest mark.</summary>
+    public Traced ToNearest(Traced size) => size.RoundedTo(Mark);
+
     private Traced Rounded(Traced size, ToMark toMark) =>
         toMark == ToMark.Nearest || size.Length.FloorTo(_mark.Value) == size.Length.RoundTo(_mark.Value)
             ? size.RoundedTo(_mark.Value)

@@ -56,8 +56,8 @@ internal sealed partial class FlatDesign(FlatPiece flat, Job job) : PieceDesign(
     /// <summary>An L cut out of one panel has two more sizes than its outside, and they are cut to the mark too.</summary>
     private void NameOneOutline()
     {
-        Name("return-length", s => s[$"{Id}.{MainOf(Layers[^1])}.width"] - GivenDepth(s));
-        Name("return-depth", GivenReturnDepth);
+        Name("return-length", s => Of(s, $"{MainOf(Layers[^1])}.width") - Of(s, "main-depth"));
+        Name("return-depth", s => Job.Finished.ToNearest(GivenReturnDepth(s)));
     }
 
     private FinishedSize Stands(string what, Func<Wanted, Traced> exact) =>
@@ -95,7 +95,7 @@ internal sealed partial class FlatDesign(FlatPiece flat, Job job) : PieceDesign(
             );
 
     private Traced MainDepth(Wanted sizes) =>
-        IsL && !IsTwoStrips ? GivenDepth(sizes) : Of(sizes, $"{MainOf(Layers[^1])}.width");
+        IsL && !IsTwoStrips ? Job.Finished.ToNearest(GivenDepth(sizes)) : Of(sizes, $"{MainOf(Layers[^1])}.width");
 
     private Traced OverallDepth(Wanted sizes)
     {

@@ -16,7 +16,10 @@ internal static class FormulaFindings
     }
 
     /// <summary>One finding for each cause, and a note for each piece that had to be left out because of another's.</summary>
-    public static IEnumerable<Finding> Of(IReadOnlyList<(string About, Refusal Why)> troubles)
+    public static IEnumerable<Finding> Of(
+        IReadOnlyList<(string About, Refusal Why)> troubles,
+        Func<string, bool> isPiece
+    )
     {
         foreach (var cause in troubles.GroupBy(trouble => (trouble.Why.Message, trouble.Why.Rule)))
         {
@@ -24,7 +27,12 @@ internal static class FormulaFindings
                 .Select(trouble => trouble.Why)
                 .FirstOrDefault(why => why.Field is not null, cause.First().Why);
             yield return Of(told, [.. cause.Select(trouble => trouble.About).Distinct()]);
-            foreach (var piece in cause.Select(trouble => trouble.About).Distinct().Where(piece => !Owns(piece, told)))
+            foreach (
+                var piece in cause
+                    .Select(trouble => trouble.About)
+                    .Distinct()
+                    .Where(piece => isPiece(piece) && !Owns(piece, told))
+            )
                 yield return new(
                     "pieces.left-out",
                     Severity.MustMend,

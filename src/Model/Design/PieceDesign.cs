@@ -41,8 +41,15 @@ internal abstract class PieceDesign(Piece piece, Job job)
     public virtual Placement ToRoom(Wanted sizes) =>
         Turning.ToRoom(Facing, Corner(sizes, "left", "front", "bottom"), At(sizes, "width"), At(sizes, "depth"));
 
+    /// <summary>Asks for all six sides in the room, so that one that cannot be had is known.</summary>
+    public void AskForPlace(Wanted sizes)
+    {
+        Corner(sizes, "left", "front", "bottom");
+        Corner(sizes, "right", "back", "top");
+    }
+
     /// <summary>A corner of its room box, by the names of three sides.</summary>
-    public Point3 Corner(Wanted sizes, string x, string y, string z) => new(At(sizes, x), At(sizes, y), At(sizes, z));
+    private Point3 Corner(Wanted sizes, string x, string y, string z) => new(At(sizes, x), At(sizes, y), At(sizes, z));
 
     /// <summary>A size of the piece by its short name.</summary>
     public Traced Of(Wanted sizes, string side) => sizes[$"{Id}.{side}"];

@@ -1,4 +1,3 @@
-using Nookwright.Geometry;
 using Nookwright.Measure;
 using Nookwright.Trouble;
 
@@ -33,12 +32,6 @@ internal static class PieceOverlaps
 
     private static IEnumerable<(Panel Panel, SolidBox Box)> Solids(PlacedPiece piece) =>
         from panel in piece.Panels
-        from rectangle in Rectangles.Of(panel.Outline)
-        select (panel, InRoom(panel, rectangle));
-
-    private static SolidBox InRoom(Panel panel, (Point2 Low, Point2 High) rectangle) =>
-        SolidBox.Between(
-            panel.Place.Map(new(rectangle.Low.X, rectangle.Low.Y, default)),
-            panel.Place.Map(new(rectangle.High.X, rectangle.High.Y, panel.Thickness.Length))
-        );
+        from box in SolidBox.InRoom(panel)
+        select (panel, box);
 }

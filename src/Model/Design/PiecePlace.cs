@@ -37,6 +37,9 @@ internal static class PiecePlace
         if (!job.Designs.ContainsKey(before))
             return sizes.Fail(
                 new($"{row.Id} names \"{before}\", and there is no such piece.", $"rows/{row.Id}/pieces")
+                {
+                    Rule = "rows.no-such-piece",
+                }
             );
         return row.Direction == axis.Along ? After(sizes, axis, row, before) : sizes[$"{before}.{axis.Low}"];
     }

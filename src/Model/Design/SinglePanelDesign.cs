@@ -1,6 +1,7 @@
 using Nookwright.Geometry;
 using Nookwright.Measure;
 using Nookwright.Projects;
+using Nookwright.Trouble;
 
 namespace Nookwright.Design;
 
@@ -20,6 +21,24 @@ internal sealed class SinglePanelDesign(Piece piece, SinglePanel shape, Job job)
             Edges = new BoardEdges(Job, Id).Of(sizes, shape.Attitude, shape.Edges, shape.LongBy),
             Machining = [.. shape.Holes.Select(hole => Through(sizes, board, hole))],
         };
+    }
+
+    public override IEnumerable<Finding> Check(Wanted sizes)
+    {
+        var board = Member(sizes, shape.Member, shape.Role, shape.Attitude, Point3.Origin);
+        var outside = Outline.Rectangle(board.Size.Length.Length, board.Size.Width.Length).High;
+        return from hole in shape.Holes
+            let round = Through(sizes, board, hole)
+            where !IsWithin(round, outside)
+            select new Finding(
+                "panel.hole-outside",
+                Severity.MustMend,
+                $"Hole {hole.Id} of {Id} is not wholly on the panel; move it in, or make it smaller.",
+                [Id]
+            )
+            {
+                Field = Field($"holes/{hole.Id}"),
+            };
     }
 
     protected override void NameSizes()
@@ -49,80 +68,12 @@ internal sealed class SinglePanelDesign(Piece piece, SinglePanel shape, Job job)
 
     private static bool IsAlong(Direction direction, Direction axis) => (int)direction / 2 == (int)axis / 2;
 
+    private static bool IsWithin(Machining.Through hole, Point2 high)
+    {
+        var (x, y, across) = (hole.Centre.X, hole.Centre.Y, hole.Diameter);
+        return x * 2 >= across && y * 2 >= across && (high.X - x) * 2 >= across && (high.Y - y) * 2 >= across;
+    }
+
     private Machining.Through Through(Wanted sizes, Board board, RoundHole hole) =>
         RoundHoles.InBoard(board, hole.Id, RoundHoles.Read(sizes, Id, hole));
-}
-
-/// <summary>What a piece of one panel is made to.</summary>
-/// <param name="Member">Its panel's name.</param>
-/// <param name="Role">What it does.</param>
-/// <param name="Attitude">How it lies.</param>
-/// <param name="Length">Along its length, as written.</param>
-/// <param name="Width">Across it, as written.</param>
-/// <param name="LongBy">What stays long.</param>
-internal sealed record SinglePanel(
-    string Member,
-    PanelRole Role,
-    Attitude Attitude,
-    SizeText Length,
-    SizeText Width,
-    LongBy LongBy
-)
-{
-    /// <summary>The field its length is written in.</summary>
-    public string LengthField { get; init; } = "length";
-
-    /// <summary>The field its width is written in.</summary>
-    public string WidthField { get; init; } = "width";
-
-    public PanelFigure Figure { get; init; }
-
-    public EdgedSides Edges { get; init; } = new();
-
-    public IReadOnlyList<RoundHole> Holes { get; init; } = [];
-
-    /// <summary>A runner lies along its wall with its back against it.</summary>
-    public static SinglePanel Of(Runner runner) =>
-        new("runner", PanelRole.Runner, Against(runner.Wall), runner.Length, runner.Height, runner.LongBy)
-        {
-            WidthField = "height",
-        };
-
-    /// <summary>A filler stands on end and faces the front.</summary>
-    public static SinglePanel Of(Filler filler) =>
-        new("filler", PanelRole.Filler, Attitude.FrontOnEnd, filler.Height, filler.Width, filler.LongBy)
-        {
-            LengthField = "height",
-        };
-
-    /// <summary>Trim lies as the maker says.</summary>
-    public static SinglePanel Of(Trim trim) =>
-        new("trim", PanelRole.Trim, Lying(trim.Lie), trim.Length, trim.Width, trim.LongBy);
-
-    /// <summary>A free panel lies as the maker says.</summary>
-    public static SinglePanel Of(FreePanel panel) =>
-        new("panel", PanelRole.Free, Lying(panel.Lie), panel.Length, panel.Width, panel.LongBy)
-        {
-            Figure = panel.Figure,
-            Edges = panel.Edges,
-            Holes = panel.Holes,
-        };
-
-    private static Attitude Against(Wall wall) =>
-        wall switch
-        {
-            Wall.Left => Attitude.Right,
-            Wall.Right => Attitude.Left,
-            _ => Attitude.Front,
-        };
-
-    private static Attitude Lying(PanelLie lie) =>
-        lie switch
-        {
-            PanelLie.Flat => Attitude.Level,
-            PanelLie.UprightAlongX => Attitude.Front,
-            PanelLie.StandingAlongX => Attitude.FrontOnEnd,
-            PanelLie.UprightAlongY => Attitude.Right,
-            _ => Attitude.RightOnEnd,
-        };
 }

@@ -18,6 +18,21 @@ internal readonly record struct SolidBox(Point3 Low, Point3 High)
             new(Length.Max(a.X, b.X), Length.Max(a.Y, b.Y), Length.Max(a.Z, b.Z))
         );
 
+    /// <summary>What a panel takes up in the room; an L takes two boxes.</summary>
+    public static IEnumerable<SolidBox> InRoom(Panel panel) =>
+        Rectangles
+            .Of(panel.Outline)
+            .Select(rectangle =>
+                Between(
+                    panel.Place.Map(new(rectangle.Low.X, rectangle.Low.Y, default)),
+                    panel.Place.Map(new(rectangle.High.X, rectangle.High.Y, panel.Thickness.Length))
+                )
+            );
+
+    /// <summary>The smallest box around some.</summary>
+    public static SolidBox Around(IEnumerable<SolidBox> boxes) =>
+        boxes.Aggregate((a, b) => new(Between(a.Low, b.Low).Low, Between(a.High, b.High).High));
+
     /// <summary>What two boxes share, or null; boxes that only touch share nothing.</summary>
     public SolidBox? SharedWith(SolidBox other)
     {
