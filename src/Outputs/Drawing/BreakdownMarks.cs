@@ -26,11 +26,17 @@ internal static class BreakdownMarks
         {
             var (from, to) = LineOf(cut, pieces[cut.On], kerf, onPaper);
             var isLevel = onPaper.IsLevel(cut.Along);
-            var text = $"{Arrow(cut.From, isLevel, onPaper)} {LengthLabel.Of(cut.Distance, format)}";
+            var text = $"← {LengthLabel.Of(cut.Distance, format)}";
             var (ring, turn) = FreePlace(from, to, isLevel, whole, text, taken);
+            text = $"{Arrow(cut.From, isLevel, turn, onPaper)} {LengthLabel.Of(cut.Distance, format)}";
             yield return new Mark.Group(
                 null,
-                [new Mark.Line(from, to, Pen.Cut), .. Ring(ring, cut.Number), Distance(ring, text, turn)],
+                [
+                    new Mark.Line(from, to, cut.Kind == CutKind.Dressing ? Pen.Thin : Pen.Cut),
+                    .. Patch(ring, text, turn, whole),
+                    .. Ring(ring, cut.Number),
+                    Distance(ring, text, turn),
+                ],
                 $"Cut {cut.Number}: {format.Print(cut.Distance)}"
             );
         }
@@ -46,16 +52,24 @@ internal static class BreakdownMarks
         return (new(line.Left, line.Top), new(line.Right, line.Bottom));
     }
 
-    /// <summary>An arrow towards the edge the distance is measured from, as seen on paper.</summary>
-    private static string Arrow(FromEdge from, bool isLevel, SheetOnPaper onPaper)
+    /// <summary>An arrow towards the edge the distance is measured from; on a text that is turned, it is turned with it.</summary>
+    private static string Arrow(FromEdge from, bool isLevel, double turn, SheetOnPaper onPaper)
     {
-        var lowIsLeft = onPaper.FigureTurn == 0;
-        return (isLevel, from == FromEdge.Low) switch
+        var isLow = from == FromEdge.Low;
+        var pointsLeftOrDown = isLevel && onPaper.FigureTurn != 0 ? !isLow : isLow;
+        return (isLevel, turn != 0) switch
         {
-            (true, var low) => low == lowIsLeft ? "←" : "→",
-            (false, true) => "↓",
-            _ => "↑",
+            (true, false) or (false, true) => pointsLeftOrDown ? "←" : "→",
+            (true, true) => pointsLeftOrDown ? "↑" : "↓",
+            _ => pointsLeftOrDown ? "↓" : "↑",
         };
+    }
+
+    /// <summary>Paper under a distance that is written on the sheet.</summary>
+    private static IEnumerable<Mark> Patch(Spot ring, string text, double turn, Window sheet)
+    {
+        if (sheet.Contains(ring))
+            yield return new Mark.Path(Taken(ring, text, turn).Grown(-0.6).Corners, true, Fill.Paper, Pen.None);
     }
 
     /// <summary>Beyond the end of the line at the sheet's edge, else on the line; moved along until it is clear of others.</summary>
@@ -71,7 +85,7 @@ internal static class BreakdownMarks
         foreach (var (spot, turn) in Places(from, to, isUprightLine, sheet))
         {
             var window = Taken(spot, text, turn);
-            if (taken.Any(t => t.Overlaps(window)))
+            if (taken.Any(t => t.Overlaps(window)) || !sheet.Grown(SheetDrawing.Margin - 0.5).Holds(window))
                 continue;
             taken.Add(window);
             return (spot, turn);

@@ -57,7 +57,7 @@ public static class Elevation
             yield return mark;
         foreach (var mark in DoorSwings.Of(scene, painting))
             yield return mark;
-        foreach (var mark in labels.OnBoxes().Concat(labels.OnPanels()).Concat(labels.Beside(window.Left)))
+        foreach (var mark in labels.OnBoxes().Concat(labels.OnPanels()).Concat(labels.Beside(window)))
             yield return mark;
     }
 

@@ -5,13 +5,13 @@ namespace Nookwright.Drawing;
 /// <summary>Workpieces that go past the blade in one visit, cut after cut, each leaving what the next is cut from.</summary>
 /// <param name="First">The workpiece before its first sizing cut.</param>
 /// <param name="Along">The axis the setting is measured along.</param>
-/// <param name="Gives">What each cut gives, in order.</param>
+/// <param name="Gives">What each cut gives, in order: one piece of each workpiece cut alike.</param>
 /// <param name="Left">What is left after the last, or null when nothing is.</param>
 /// <param name="Like">Ids of the workpieces that are cut just like it, itself the first.</param>
 internal sealed record FenceStack(
     Workpiece First,
     SheetAxis Along,
-    IReadOnlyList<Workpiece> Gives,
+    IReadOnlyList<IReadOnlyList<Workpiece>> Gives,
     Workpiece? Left,
     IReadOnlyList<string> Like
 )
@@ -34,15 +34,22 @@ internal sealed record FenceStack(
             .. stacks
                 .Select(cuts => Of(cuts, pieces))
                 .GroupBy(s => (s.First.Length, s.First.Width, s.Along, s.Gives.Count))
-                .Select(g => g.First() with { Like = [.. g.Select(s => s.First.Id)] }),
+                .Select(g => Together([.. g])),
         ];
     }
+
+    private static FenceStack Together(IReadOnlyList<FenceStack> alike) =>
+        alike[0] with
+        {
+            Like = [.. alike.Select(s => s.First.Id)],
+            Gives = [.. alike[0].Gives.Select((_, place) => alike.Select(s => s.Gives[place][0]).ToArray())],
+        };
 
     private static FenceStack Of(IReadOnlyList<SawCut> cuts, Dictionary<string, Workpiece> pieces) =>
         new(
             pieces[cuts[0].On],
             cuts[0].Along,
-            [.. cuts.Select(c => c.Gives).OfType<string>().Select(id => pieces[id])],
+            [.. cuts.Select(c => c.Gives).OfType<string>().Select(id => new[] { pieces[id] })],
             cuts[^1].Leaves is { } left ? pieces[left] : null,
             [cuts[0].On]
         );

@@ -9,6 +9,9 @@ internal readonly record struct OnPaper(double Scale, double Right, double Down)
     /// <summary>Where something seen lies on the picture.</summary>
     public Spot At(Spot seen) => new(Right + (seen.X * Scale), Down + (seen.Y * Scale));
 
+    /// <summary>The other way: what is seen at a spot of the picture.</summary>
+    public Spot SeenAt(Spot spot) => new((spot.X - Right) / Scale, (spot.Y - Down) / Scale);
+
     /// <summary>As large as a frame allows, in its middle.</summary>
     public static OnPaper Fitting(Window seen, Window frame) =>
         Centred(Math.Min(frame.Width / seen.Width, frame.Height / seen.Height), seen, frame);
@@ -49,6 +52,8 @@ internal readonly record struct Window(double Left, double Top, double Right, do
     public Window Grown(double by) => new(Left - by, Top - by, Right + by, Bottom + by);
 
     public bool Overlaps(Window o) => Left < o.Right && o.Left < Right && Top < o.Bottom && o.Top < Bottom;
+
+    public bool Holds(Window o) => o.Left >= Left && o.Right <= Right && o.Top >= Top && o.Bottom <= Bottom;
 
     public bool Contains(Spot spot) => spot.X >= Left && spot.X <= Right && spot.Y >= Top && spot.Y <= Bottom;
 

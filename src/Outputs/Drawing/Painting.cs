@@ -27,6 +27,9 @@ internal sealed class Painting(Sight sight, OnPaper onPaper)
     /// <summary>Where a spot as seen at full size lies on the picture.</summary>
     public Spot AtSeen(Spot seen) => onPaper.At(seen);
 
+    /// <summary>What is seen, at full size, at a spot of the picture.</summary>
+    public Spot SeenAt(Spot spot) => onPaper.SeenAt(spot);
+
     private IEnumerable<Mark> Marks(Facet facet)
     {
         var rings = facet.Outlines.Select(r => r.Select(At).ToArray()).ToArray();

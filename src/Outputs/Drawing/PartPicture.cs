@@ -25,10 +25,7 @@ public static class PartPicture
         var chains = Chains(ChainSide.Below, corners.Select(c => c.X))
             .Concat(Chains(ChainSide.Right, corners.Select(c => c.Y)))
             .ToArray();
-        var below = Stack(chains, ChainSide.Below, new(Scale(seen, width, height, 0), 0, 0), format);
-        var right = Stack(chains, ChainSide.Right, new(Scale(seen, width, height, 0), 0, 0), format);
-        var frame = new Window(Margin, Margin, width - Margin - right.Thickness, height - Margin - below.Thickness);
-        var onPaper = OnPaper.Fitting(seen, frame);
+        var onPaper = Fit(seen, Window.Of(width, height, Margin), chains, format);
         var (low, high) = (onPaper.At(new(seen.Left, seen.Top)), onPaper.At(new(seen.Right, seen.Bottom)));
         var window = new Window(low.X, low.Y, high.X, high.Y);
         IReadOnlyList<Mark> marks =
@@ -47,8 +44,27 @@ public static class PartPicture
     /// <summary>A point of a panel as seen from its show face: y goes up.</summary>
     internal static Spot See(Geometry.Point2 point) => new(point.X.Millimetres, -point.Y.Millimetres);
 
-    private static double Scale(Window seen, double width, double height, double less) =>
-        Math.Min((width - less) / seen.Width, (height - less) / seen.Height);
+    /// <summary>As large as its dimensions leave room; they need more when it gets smaller, so twice.</summary>
+    private static OnPaper Fit(Window seen, Window frame, IReadOnlyList<DimensionChain> chains, LengthFormat format)
+    {
+        var onPaper = OnPaper.Fitting(seen, frame);
+        for (var time = 0; time < 2; time++)
+        {
+            var (right, below) = (
+                Stack(chains, ChainSide.Right, onPaper, format),
+                Stack(chains, ChainSide.Below, onPaper, format)
+            );
+            onPaper = OnPaper.Fitting(
+                seen,
+                frame with
+                {
+                    Right = frame.Right - right.Thickness,
+                    Bottom = frame.Bottom - below.Thickness,
+                }
+            );
+        }
+        return onPaper;
+    }
 
     private static AreaLabel LabelOf(Part part, LengthFormat format)
     {

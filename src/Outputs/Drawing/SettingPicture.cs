@@ -6,7 +6,7 @@ namespace Nookwright.Drawing;
 /// <summary>A small picture for a setting's card: workpiece against the fence, blade, what is cut off shaded, what is left.</summary>
 /// <remarks>
 /// Seen from above by whoever feeds the saw: fence or stop on the right, the workpiece pushed up the picture. Workpieces
-/// cut alike are shown once. Not to scale along the cut, so that narrow strips can be seen.
+/// cut alike are shown once. Not to scale, so that narrow strips can be seen.
 /// </remarks>
 public static class SettingPicture
 {
@@ -32,11 +32,10 @@ public static class SettingPicture
     )
     {
         var stacks = FenceStack.Of(visit, plan).Take(Most).ToArray();
-        var widest = stacks.Select(s => s.Across).DefaultIfEmpty(1).Max();
         var columns = Math.Max(1, stacks.Length);
         var columnWidth = columns == 1 ? width * 0.6 : (width - (Gap * (columns - 1))) / columns;
         var left = (width - (columnWidth * columns) - (Gap * (columns - 1))) / 2;
-        var drawing = new FenceDrawing(visit, request, format, (columnWidth - FenceDrawing.FenceRoom) / widest, height);
+        var drawing = new FenceDrawing(visit, request, format, columnWidth, height);
         var marks = stacks.SelectMany((s, i) => drawing.Marks(s, left + (i * (columnWidth + Gap)) + columnWidth));
         var guide = visit.Saw == Saw.Stop ? "stop" : "fence";
         return new(width, height, [.. marks], $"Setting {visit.Number}: {guide} at {format.Print(visit.Setting)}");

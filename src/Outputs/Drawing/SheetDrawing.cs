@@ -8,7 +8,9 @@ namespace Nookwright.Drawing;
 /// <summary>Draws one sheet: its pieces where they come to lie, then the track saw's cuts over them.</summary>
 internal sealed class SheetDrawing
 {
-    private const double Margin = 9;
+    /// <summary>Round the sheet, for the numbers and distances of cuts.</summary>
+    public const double Margin = 9;
+
     private const double NoteHeight = 5;
 
     private readonly Plan _plan;

@@ -8,6 +8,7 @@ namespace Nookwright.Drawing;
 internal sealed class ViewLabels(ViewScene scene, Painting painting)
 {
     private const double LetterSize = 4.2;
+    private const double SmallLetter = 2.8;
     private const double NameSize = 2.8;
     private const double Line = 4;
 
@@ -26,9 +27,8 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
     /// <summary>Letters in rings on doors, fronts and backs.</summary>
     public IEnumerable<Mark> OnPanels() =>
         from solid in scene.Solids
-        where !IsBeside(solid) && scene.Visible.At(solid.Centre) == solid.Panel.Id
         let window = WindowOf(solid)
-        where Math.Min(window.Width, window.Height) > 2 * LetterSize
+        where !IsBeside(solid) && Math.Min(window.Width, window.Height) > 2 * LetterSize && IsClear(solid, window)
         from mark in Ring(window.Middle, _letters.GetValueOrDefault(solid.Panel.Id, ""), solid.Panel.Id)
         select mark;
 
@@ -39,7 +39,8 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         let window = Window.Around([painting.At(Vertex.Of(piece.Low)), painting.At(Vertex.Of(piece.High))])
         let name = piece.Piece.Name ?? piece.Piece.Id
         where TextMetrics.Width(name, NameSize) < window.Width - 1 && window.Height > 14
-        where IsOf(piece, scene.Visible.At((Vertex.Of(piece.Low) + Vertex.Of(piece.High)) * 0.5))
+        where
+            IsOf(piece, scene.Visible.At(Vertex.Of(piece.Low) + ((Vertex.Of(piece.High) - Vertex.Of(piece.Low)) * 0.4)))
         from mark in OnPaper(name, new(window.Middle.X, window.Middle.Y + LetterSize + 3.2))
         select mark;
 
@@ -55,11 +56,21 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         )
         select mark;
 
-    /// <summary>Letters and names of boards seen edge on, in a column to the left of the view.</summary>
-    public IEnumerable<Mark> Beside(double right)
+    /// <summary>Boards seen edge on: in the left part of the view named in a column beside it, else by a small ring on them.</summary>
+    /// <param name="view">The view.</param>
+    public IEnumerable<Mark> Beside(Window view)
+    {
+        var leaders = Leaders().ToLookup(l => l.At.X < view.Left + (view.Width * 0.4));
+        var named = leaders[true].Select(l => (l.Letter, Height: Math.Round(l.At.Y, 1))).ToHashSet();
+        var rings = leaders[false].Where(l => !named.Contains((l.Letter, Math.Round(l.At.Y, 1))));
+        return Column(leaders[true], view.Left)
+            .Concat(rings.SelectMany(l => Ring(l.At, l.Letter, l.Panel, SmallLetter)));
+    }
+
+    private static IEnumerable<Mark> Column(IEnumerable<Leader> leaders, double right)
     {
         var lowest = double.NegativeInfinity;
-        foreach (var (text, spot) in Leaders().OrderBy(l => l.At.Y))
+        foreach (var (text, _, _, spot) in leaders.OrderBy(l => l.At.Y))
         {
             lowest = Math.Max(spot.Y + 1, lowest + Line);
             yield return new Mark.Label(text, new(right - 6, lowest), NameSize, Anchor.End);
@@ -73,13 +84,25 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         }
     }
 
-    private IEnumerable<(string Text, Spot At)> Leaders() =>
-        scene
-            .Solids.Where(IsBeside)
-            .Select(s => (Text: BesideText(scene, s.Panel, _letters.GetValueOrDefault(s.Panel.Id, "")), At: LeftEnd(s)))
-            .Where(l => l.At is not null)
-            .GroupBy(l => l.Text)
-            .Select(g => (g.Key, g.MinBy(l => l.At!.Value.X).At!.Value));
+    private IEnumerable<Leader> Leaders() =>
+        from solid in scene.Solids
+        where IsBeside(solid)
+        let at = LeftEnd(solid)
+        where at is not null
+        let letter = _letters.GetValueOrDefault(solid.Panel.Id, "")
+        group new Leader(BesideText(scene, solid.Panel, letter), letter, solid.Panel.Id, at.Value) by (
+            letter,
+            solid.Panel.Piece
+        ) into alike
+        select alike.MinBy(l => l.At.X);
+
+    /// <summary>True when a whole ring in the middle of a panel would lie on what is seen of it.</summary>
+    private bool IsClear(Solid solid, Window window)
+    {
+        var middle = window.Middle;
+        Spot[] spots = [middle, .. new Window(middle.X, middle.Y, middle.X, middle.Y).Grown(LetterSize * 0.5).Corners];
+        return spots.All(s => scene.Visible.At(painting.SeenAt(s)) == solid.Panel.Id);
+    }
 
     /// <summary>A spot near a board's left end where it is seen.</summary>
     private Spot? LeftEnd(Solid solid)
@@ -131,30 +154,25 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
 
     private Window WindowOf(Solid solid) => Window.Around([painting.At(solid.Low), painting.At(solid.High)]);
 
-    private static IEnumerable<Mark> Ring(Spot at, string letter, string about) =>
-        letter.Length == 0
-            ? []
-            :
+    private static IEnumerable<Mark> Ring(Spot at, string letter, string about, double size = LetterSize)
+    {
+        if (letter.Length == 0)
+            yield break;
+        var em = letter.Length == 1 ? size : size * 0.8;
+        yield return new Mark.Group(
+            about,
             [
-                new Mark.Group(
-                    about,
-                    [
-                        new Mark.Circle(
-                            at,
-                            Math.Max(LetterSize, TextMetrics.Width(letter, LetterSize, true)) * 0.72,
-                            Fill.Paper,
-                            Pen.Thin
-                        ),
-                        new Mark.Label(
-                            letter,
-                            new(at.X, at.Y + (LetterSize * TextMetrics.CapitalHeight / 2)),
-                            LetterSize,
-                            Anchor.Middle,
-                            Bold: true
-                        ),
-                    ]
+                new Mark.Circle(at, size * 0.72, Fill.Paper, Pen.Thin),
+                new Mark.Label(
+                    letter,
+                    new(at.X, at.Y + (em * TextMetrics.CapitalHeight / 2)),
+                    em,
+                    Anchor.Middle,
+                    Bold: true
                 ),
-            ];
+            ]
+        );
+    }
 
     private static IEnumerable<Mark> OnPaper(string text, Spot at)
     {
@@ -166,4 +184,6 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
             new Mark.Label(text, at, NameSize, Anchor.Middle),
         ];
     }
+
+    private readonly record struct Leader(string Text, string Letter, string Panel, Spot At);
 }

@@ -76,10 +76,18 @@ internal static class ViewSizes
     {
         var kept = new List<DimensionChain>();
         foreach (var chain in chains)
-            if (!kept.Any(k => Runs(k.Side) == Runs(chain.Side) && k.Stations.SequenceEqual(chain.Stations)))
+            if (!kept.Any(k => Runs(k.Side) == Runs(chain.Side) && SaysAll(k, chain)))
                 kept.Add(chain);
         return kept;
     }
+
+    /// <summary>True when one chain has all stations of another, or both are one size whose ends no reader could tell apart.</summary>
+    private static bool SaysAll(DimensionChain one, DimensionChain other) =>
+        one.Stations.SequenceEqual(other.Stations)
+        || (one.Stations.Count == 2 && other.Stations.Count == 2 && AreNear(one, other));
+
+    private static bool AreNear(DimensionChain one, DimensionChain other) =>
+        one.Stations.Zip(other.Stations).All(s => (s.First - s.Second).Abs() < Length.Millimetre);
 
     private static bool Runs(ChainSide side) => side is ChainSide.Below or ChainSide.Above;
 }
