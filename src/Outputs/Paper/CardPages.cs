@@ -8,6 +8,8 @@ internal static class CardPages
 {
     private const double Padding = 5;
     private const double Gap = 6;
+    private const double LowestPicture = 30;
+    private const double HighestPicture = 62;
 
     /// <summary>One card per visit, in order; a card longer than a page goes on with its distance repeated.</summary>
     public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper)
@@ -24,7 +26,19 @@ internal static class CardPages
     {
         var rest = new Queue<CardBlock>(card.Body());
         for (var goesOn = false; rest.Count > 0; goesOn = true)
-            DrawFrame(flow, Fill(card.Top(goesOn), rest, flow.Whole - (2 * Padding)));
+        {
+            var bands = Fill(card.Top(goesOn), rest, flow.Whole - (2 * Padding));
+            DrawFrame(flow, rest.Count > 0 ? bands : [.. bands, .. Picture(flow, card, bands)]);
+        }
+    }
+
+    // A picture where a card has room for it: what is free of half a page, or of a whole page for a longer card.
+    private static IEnumerable<CardBlock> Picture(PageFlow flow, SettingCard card, IReadOnlyList<CardBlock> bands)
+    {
+        var filled = bands.Sum(b => b.Height) + (2 * Padding);
+        var free = (filled <= Half(flow) ? Half(flow) : flow.Whole) - filled;
+        if (free >= LowestPicture)
+            yield return card.Picture(Math.Min(free, HighestPicture));
     }
 
     // As many bands as a page holds.
@@ -36,10 +50,11 @@ internal static class CardPages
         return bands;
     }
 
+    private static double Half(PageFlow flow) => Math.Floor((flow.Whole - Gap) / 2);
+
     private static void DrawFrame(PageFlow flow, IReadOnlyList<CardBlock> bands)
     {
-        var half = Math.Floor((flow.Whole - Gap) / 2);
-        var height = Math.Max(half, bands.Sum(b => b.Height) + (2 * Padding));
+        var height = Math.Max(Half(flow), bands.Sum(b => b.Height) + (2 * Padding));
         flow.Need(height);
         flow.Add(Shapes.Box(flow.Paper.Left, flow.Y, flow.Paper.BodyWidth, height, Pen.Outline));
         var y = flow.Y + Padding;

@@ -6,7 +6,7 @@ namespace Nookwright.Paper;
 /// <summary>The cover: what job it is, how it looks, how much there is to do, what waits, and where to find what.</summary>
 internal static class CoverPage
 {
-    private const double ViewHeight = 92;
+    private const double ViewHeight = 108;
 
     /// <summary>The cover, one page.</summary>
     /// <param name="book">The job.</param>

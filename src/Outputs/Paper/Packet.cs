@@ -32,6 +32,7 @@ public static class Packet
             .. FindingPages.Of(book, paper),
             .. ViewPages.Of(book, paper),
             .. PartPages.Of(book, words, paper),
+            .. PartDrawings.Of(book, paper),
             .. ShoppingPages.Of(book, words, paper),
             .. SafetyPages.Of(paper),
             .. SheetPages.Of(book, words, paper),

@@ -28,6 +28,13 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     /// <summary>Everything else, in the order it is done.</summary>
     public IReadOnlyList<CardBlock> Body() => [.. Advice(), .. Cuts(), .. Results()];
 
+    /// <summary>The saw from above, with what goes in and what comes off.</summary>
+    public CardBlock Picture(double height) =>
+        new(
+            height,
+            y => SettingPicture.Of(Visit, Book.Plan!, Book.CutRequest, Book.Lengths, Width, height).At(Left, y)
+        );
+
     private CardBlock TitleLine(bool goesOn)
     {
         var title = $"Setting {Visit.Number} of {Book.Plan!.Visits.Count}{(goesOn ? ", continued" : "")}";

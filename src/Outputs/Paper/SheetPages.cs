@@ -1,45 +1,83 @@
 using Nookwright.Cutting;
+using Nookwright.Drawing;
 using Nookwright.Flow;
+using Nookwright.Lettering;
 
 namespace Nookwright.Paper;
 
 /// <summary>The breakdown: one page a sheet with its layout and the first, rough cuts in order.</summary>
 internal static class SheetPages
 {
+    // A sheet twice as long as wide fills the page's width at the most; less would make its letters hard to read.
+    private const double HighestLayout = 108;
+    private const double LowestLayout = 80;
+    private const double Indent = 16;
+    private const double BelowItem = 1.2;
+
     /// <summary>The pages; none when there is no plan.</summary>
     public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper) =>
-        book.Plan is { } plan ? [.. plan.Sheets.SelectMany(sheet => Pages(sheet, plan, words, paper))] : [];
+        book.Plan is { } plan ? [.. plan.Sheets.SelectMany(sheet => Pages(sheet, plan, book, words, paper))] : [];
 
-    private static IReadOnlyList<PaperPage> Pages(PlanSheet sheet, Plan plan, JobWords words, PaperFormat paper)
+    private static IReadOnlyList<PaperPage> Pages(
+        PlanSheet sheet,
+        Plan plan,
+        Workbook book,
+        JobWords words,
+        PaperFormat paper
+    )
     {
+        var orders = OrdersOf(sheet, plan, words);
         var flow = new PageFlow(paper, "Breakdown of the sheets", $"Sheet {sheet.Number} of {plan.Sheets.Count}");
-        flow.Text(
-            $"{words.Material(sheet.Material)}, {words.Sides(sheet.Length, sheet.Width)}, written {sheet.Workpiece}",
-            bold: true
-        );
-        flow.Text("Drawn as it lies before you: its length and figure to the right.");
-        flow.Space(3);
+        flow.Text(Says(sheet, words), bold: true);
+        flow.Text(Lies(sheet));
+        flow.Space(2);
+        var height = Math.Clamp(flow.Left - HeightOf(orders, paper), LowestLayout, HighestLayout);
+        flow.Draw(SheetLayout.Of(plan, sheet.Number, book.CutRequest, book.Lengths, paper.BodyWidth, height));
+        flow.Space(2);
         flow.Text($"Parts from this sheet: {words.PartsIn(words.Workpiece(sheet.Workpiece))}", bold: true);
-        DrawCuts(flow, [.. plan.Breakdown.Where(c => words.Workpiece(c.On).Sheet == sheet.Number)], words);
+        DrawOrders(flow, orders);
         return flow.Pages;
     }
 
-    private static void DrawCuts(PageFlow flow, IReadOnlyList<SawCut> cuts, JobWords words)
+    private static string Says(PlanSheet sheet, JobWords words) =>
+        $"{words.Material(sheet.Material)}, {words.Sides(sheet.Length, sheet.Width)}; write {sheet.Workpiece} on it";
+
+    private static string Lies(PlanSheet sheet) =>
+        (
+            sheet.Width > sheet.Length
+                ? "Turn this page so that the arrow of the figure points to the right; edges are named as the sheet lies then. "
+                : "Drawn as the sheet lies before you, its figure to the right. "
+        ) + "Write its name and an arrow along the figure on each piece before the next cut.";
+
+    private static IReadOnlyList<(int Number, string Order)> OrdersOf(PlanSheet sheet, Plan plan, JobWords words)
     {
-        if (cuts.Count == 0)
+        var cuts = plan.Breakdown.Where(cut => words.Workpiece(cut.On).Sheet == sheet.Number);
+        return [.. cuts.Select(cut => (cut.Number, new CutWords(words).Breakdown(cut)))];
+    }
+
+    // With the line of parts and the head above the orders.
+    private static double HeightOf(IReadOnlyList<(int Number, string Order)> orders, PaperFormat paper)
+    {
+        const double Above = 26;
+        const double Leading = TypeSize.Body * TypeSize.Leading;
+        var lines = orders.Select(o => TextMetrics.Lines(o.Order, paper.BodyWidth - Indent, TypeSize.Body).Count);
+        return Above + lines.Sum(count => (count * Leading) + BelowItem);
+    }
+
+    private static void DrawOrders(PageFlow flow, IReadOnlyList<(int Number, string Order)> orders)
+    {
+        if (orders.Count == 0)
         {
             flow.Space(2);
             flow.Text("No track-saw cut: the sheet goes to the table saw whole.");
             return;
         }
         flow.Head("Track-saw cuts, in order");
-        var says = new CutWords(words);
-        foreach (var cut in cuts)
+        foreach (var (number, order) in orders)
         {
-            var height = TypeSize.Body * TypeSize.Leading * 2;
-            flow.Need(height);
+            flow.Need(TypeSize.Body * TypeSize.Leading * 2);
             flow.Add(Shapes.TickBox(flow.Paper.Left + 9, flow.Y + 0.5, 4));
-            flow.Item($"{cut.Number}", says.Breakdown(cut), indent: 16);
+            flow.Item($"{number}", order, indent: Indent);
         }
     }
 }

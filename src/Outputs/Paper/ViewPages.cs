@@ -16,6 +16,7 @@ internal static class ViewPages
         Func<Workbook, double, double, Picture> View
     )[] Views =
     [
+        ("Plan", book => Wide(book) > Deep(book), (book, width, height) => PlanView.Of(book, width, height)),
         (
             "Seen from the front",
             book => Wide(book) > High(book),

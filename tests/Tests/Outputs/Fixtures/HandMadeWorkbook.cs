@@ -26,8 +26,8 @@ public static class HandMadeWorkbook
     /// <summary>The workbook.</summary>
     public static Workbook Make()
     {
-        var (builtIn, parts, request) = (MakeBuiltIn(), MakeParts(), MakeRequest());
-        return new(MakeProject(), MakeRoom(), builtIn, parts, request, HandMadePlan.Make(), Findings());
+        var (builtIn, parts) = (MakeBuiltIn(), MakeParts());
+        return new(MakeProject(), MakeRoom(), builtIn, parts, MakeRequest(parts), HandMadePlan.Make(), Findings());
     }
 
     /// <summary>All letters of its parts.</summary>
@@ -283,21 +283,33 @@ public static class HandMadeWorkbook
         return new(panel.Id, letter, panel, panel.Length, panel.Width, blank, run);
     }
 
-    private static CutRequest MakeRequest()
+    private static CutRequest MakeRequest(PartList list)
     {
         var saws = new SawLimits(
-            In(0, 1, 8),
-            In(0, 3, 32),
-            In(0, 1, 4),
-            In(30),
-            In(96),
-            In(108),
-            In(96),
-            In(48),
-            In(1)
+            TableKerf: In(0, 1, 8),
+            TrackKerf: In(0, 3, 32),
+            Dressing: In(0, 1, 4),
+            RipReach: In(30),
+            CrosscutReach: In(96),
+            TrackLength: In(108),
+            ChunkLength: In(96),
+            ChunkWidth: In(48),
+            Allowance: In(1)
         );
-        return new([], [], [], [], saws, new());
+        return new([.. list.Parts.Select(ToCut)], [], [], [], saws, new());
     }
+
+    private static CutPart ToCut(Part part) =>
+        new(
+            part.Id,
+            part.Letter,
+            part.Panel.Name,
+            part.Panel.Material,
+            part.Blank?.Length ?? part.CutLength.Length,
+            part.Blank?.Width ?? part.CutWidth.Length,
+            part.Panel.Figure,
+            part.Blank?.Awaits ?? []
+        );
 
     private static Finding[] Findings() =>
         [
