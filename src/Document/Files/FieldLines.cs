@@ -39,7 +39,7 @@ public sealed class FieldLines
     public IEnumerable<Refusal> Doubles() => Doubles(_top, "");
 
     /// <summary>Reads where everything stands. Throws <see cref="JsonException"/> where the text is not JSON.</summary>
-    internal static FieldLines Of(ReadOnlySpan<byte> utf8)
+    public static FieldLines Of(ReadOnlySpan<byte> utf8)
     {
         var reader = new Utf8JsonReader(utf8, JobText.ReaderOptions);
         var lines = new LineCount();
