@@ -49,11 +49,7 @@ internal sealed record Board(
     /// <summary>The same with a recess cut out: the box it takes away, in the piece's frame, open at one of the faces.</summary>
     public Board Cut(Point3 low, Point3 high)
     {
-        var (a, b) = (Inside(low), Inside(high));
-        var (from, to) = (
-            new Point3(Least(a.X, b.X), Least(a.Y, b.Y), Least(a.Z, b.Z)),
-            new Point3(Most(a.X, b.X), Most(a.Y, b.Y), Most(a.Z, b.Z))
-        );
+        var (from, to) = SolidBox.Between(Inside(low), Inside(high));
         var face = from.Z <= Length.Zero ? PanelFace.Hidden : PanelFace.Show;
         return With(new Machining.Groove(face, new(from.X, from.Y), new(to.X, to.Y), to.Z - from.Z));
     }
@@ -79,10 +75,6 @@ internal sealed record Board(
             Direction.PlusZ => vector.Z,
             _ => -vector.Z,
         };
-
-    private static Length Least(Length a, Length b) => Length.Min(a, b);
-
-    private static Length Most(Length a, Length b) => Length.Max(a, b);
 
     /// <summary>From the lowest corner to where the frame starts: nothing along an axis, the whole size against it.</summary>
     private static Point3 Start(Direction direction, Traced size) =>

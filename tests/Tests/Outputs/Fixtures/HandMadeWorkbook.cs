@@ -266,7 +266,7 @@ public static class HandMadeWorkbook
             ),
             new("bottoms", Sides("B", MatchedSide.Length), Between, "Bottoms and tops hold the sides apart.", true),
         ];
-        return new(parts, matches, [new("doors", ["doors-1.door-1", "doors-1.door-2"])], []);
+        return new(parts, matches, [new("doors", ["doors-1.door-1", "doors-1.door-2"], MatchedSide.Length)], []);
     }
 
     private static Part MakePart(Panel panel)
