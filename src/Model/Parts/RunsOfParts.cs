@@ -87,7 +87,8 @@ internal sealed class RunsOfParts
                 "has parts with the figure along their length and others across; turn them alike.",
                 members
             );
-        if (Differ(members, CutSizes.Length) && Differ(members, CutSizes.Width))
+        var height = RunDirection.HeightOf(members);
+        if (Differ(members, height == MatchedSide.Length ? CutSizes.Length : CutSizes.Width))
             yield return About(
                 run,
                 "run.heights-differ",

@@ -5,44 +5,25 @@ using Nookwright.Shop;
 
 namespace Nookwright.Buying;
 
-/// <summary>Counts a plan's sheets by material and size, offcuts apart.</summary>
-/// <remarks>Where an offcut is as large as a sheet that is sold, the offcuts go first, as they do in the plan.</remarks>
+/// <summary>Counts a plan's sheets by the stock they come from.</summary>
 internal sealed class SheetTally(Plan plan, Project project)
 {
-    public IEnumerable<SheetLine> Lines() =>
-        project
-            .Shop.Sheets.SelectMany(good => Lines(good, [.. plan.Sheets.Where(sheet => sheet.Material == good.Id)]))
-            .Concat(OfUnknownMaterial());
-
-    private IEnumerable<SheetLine> Lines(SheetGood good, List<PlanSheet> used)
+    /// <summary>In the order of the shop's materials and sizes; what the shop does not list comes last, without a price.</summary>
+    public IEnumerable<SheetLine> Lines()
     {
-        var name = good.Name.Length > 0 ? good.Name : good.Id;
-        var material = new Bought(good.Id, name, good.KilogramsPerSquareMetre);
-        var stock = ShopNumbers.SheetOf(good, project.Units, out _).Stock;
-        foreach (var size in used.GroupBy(sheet => (sheet.Length, sheet.Width)))
+        var used = plan.Sheets.GroupBy(sheet => sheet.Stock).ToDictionary(group => group.Key, group => group.ToList());
+        foreach (var good in project.Shop.Sheets)
         {
-            var sold = stock.Where(s => (s.Length, s.Width) == size.Key).OrderByDescending(s => s.IsOffcut).ToList();
-            var left = size.ToList();
-            foreach (var offered in sold)
-            {
-                var taken = left.Take(offered.Quantity ?? left.Count).ToList();
-                left = [.. left.Skip(taken.Count)];
-                if (taken.Count > 0)
-                    yield return Line(material, taken, offered.Price, offered.IsOffcut);
-            }
-            if (left.Count > 0)
-                yield return Line(material, left, null, isFromRack: false);
+            var material = new Bought(good.Id, Called(good), good.KilogramsPerSquareMetre);
+            foreach (var (stock, i) in good.Stock.Select((stock, i) => (stock, i)))
+                if (used.Remove(JobRequest.StockId(good.Id, i), out var sheets))
+                    yield return Line(material, sheets, stock.Price, stock.Offcut);
         }
+        foreach (var sheets in used.Values)
+            yield return Line(new(sheets[0].Material, sheets[0].Material, null), sheets, null, isFromRack: false);
     }
 
-    private IEnumerable<SheetLine> OfUnknownMaterial()
-    {
-        var known = project.Shop.Sheets.Select(good => good.Id).ToHashSet();
-        return plan
-            .Sheets.Where(sheet => !known.Contains(sheet.Material))
-            .GroupBy(sheet => (sheet.Material, sheet.Length, sheet.Width))
-            .Select(size => Line(new(size.Key.Material, size.Key.Material, null), [.. size], null, isFromRack: false));
-    }
+    private static string Called(SheetGood good) => good.Name.Length > 0 ? good.Name : good.Id;
 
     private SheetLine Line(Bought material, List<PlanSheet> sheets, decimal? price, bool isFromRack)
     {

@@ -20,6 +20,9 @@ public static class JobRequest
             new CutRules()
         );
 
+    /// <summary>The id of a material's size, by its place in the shop's list from nought.</summary>
+    internal static string StockId(string material, int index) => $"{material}/{index + 1}";
+
     private static CutPart Cut(Part part) =>
         new(
             part.Id,
@@ -36,7 +39,7 @@ public static class JobRequest
         sheet.Stock.Select(
             (size, i) =>
                 new StockPiece(
-                    $"{sheet.Id}/{i + 1}",
+                    StockId(sheet.Id, i),
                     sheet.Id,
                     size.Length,
                     size.Width,

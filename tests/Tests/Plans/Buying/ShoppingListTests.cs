@@ -75,7 +75,7 @@ public class ShoppingListTests
     [Fact]
     public void An_offcut_is_taken_from_the_rack_and_costs_nothing()
     {
-        var offcut = Birch(1) with { Length = Mm(1200), Width = Mm(600) };
+        var offcut = Offcut(1);
         var list = ShoppingList.Of(PlanOf(offcut, Birch(2)), PartsOf(), Shop);
         Assert.Equal((1, 84.50m), (Assert.Single(list.FromRack).Count, list.KnownCost));
         Assert.Equal(Mm(2500), Assert.Single(list.Sheets).Length);
@@ -139,7 +139,7 @@ public class ShoppingListTests
                 var plan = PlanOf([.. kinds.Select((kind, i) => Kind(kind, i + 1))]);
                 var list = ShoppingList.Of(plan, PartsOf(), Shop);
                 return list.Sheets.Concat(list.FromRack).Sum(line => line.Count) == kinds.Length
-                    && list.FromRack.Sum(line => line.Count) == Math.Min(1, kinds.Count(kind => kind == 2));
+                    && list.FromRack.Sum(line => line.Count) == kinds.Count(kind => kind == 2);
             });
 
     private static PlanSheet Kind(int kind, int number) =>
@@ -147,15 +147,19 @@ public class ShoppingListTests
         {
             0 => Birch(number),
             1 => Mdf(number),
-            2 => Birch(number) with { Length = Mm(1200), Width = Mm(600) },
-            _ => Mdf(number) with { Material = "oak" },
+            2 => Offcut(number),
+            _ => Mdf(number) with { Material = "oak", Stock = "oak/1" },
         };
 
     private static Plan PlanOf(params IReadOnlyList<PlanSheet> sheets) => new(sheets, [], [], [], [], 0);
 
-    private static PlanSheet Birch(int number) => new(number, "birch", "birch-18", Mm(2500), Mm(1250), $"S{number}");
+    private static PlanSheet Birch(int number) =>
+        new(number, "birch-18/1", "birch-18", Mm(2500), Mm(1250), $"S{number}");
 
-    private static PlanSheet Mdf(int number) => new(number, "mdf", "mdf-18", Mm(2800), Mm(2070), $"S{number}");
+    private static PlanSheet Offcut(int number) =>
+        new(number, "birch-18/2", "birch-18", Mm(1200), Mm(600), $"S{number}");
+
+    private static PlanSheet Mdf(int number) => new(number, "mdf-18/1", "mdf-18", Mm(2800), Mm(2070), $"S{number}");
 
     private static Workpiece Piece(string part) =>
         new("P1", 1, Length.Zero, Length.Zero, Mm(600), Mm(300), WorkpieceUse.Part, part);
