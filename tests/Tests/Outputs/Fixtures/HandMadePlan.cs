@@ -42,7 +42,7 @@ public static class HandMadePlan
     private static PlanSheet Sheet(HandSaw saw, int number, string material)
     {
         saw.Lay($"S{number}", number, In(96), In(48));
-        return new(number, $"{material}-96x48", material, In(96), In(48), $"S{number}");
+        return new(number, $"{material}/1", material, In(96), In(48), $"S{number}");
     }
 
     private static SawCut[] Breakdown(HandSaw saw)
