@@ -25,7 +25,7 @@ internal sealed record FenceStack(
         var pieces = plan.Workpieces.ToDictionary(w => w.Id);
         var stacks = new List<List<SawCut>>();
         foreach (var cut in visit.Cuts.Where(c => c.Kind == CutKind.Sizing))
-            if (stacks.Find(s => s[^1].Leaves == cut.On) is { } stack)
+            if (stacks.Find(s => (s[^1].Leaves, s[^1].Along) == (cut.On, cut.Along)) is { } stack)
                 stack.Add(cut);
             else
                 stacks.Add([cut]);

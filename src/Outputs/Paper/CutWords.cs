@@ -23,7 +23,7 @@ public sealed class CutWords(JobWords words)
         var edge = Edge(cut.Along, cut.From);
         var work =
             cut.Kind == CutKind.Dressing
-                ? $"{cut.On}: dress the {edge}, taking {words.Size(TakenOff(cut))} off with the blade."
+                ? $"{cut.On}: dress the {edge}, {Dressed(cut)}."
                 : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} on the far side of the mark.";
         return $"{work} {Result(cut)}";
     }
@@ -34,9 +34,14 @@ public sealed class CutWords(JobWords words)
         var (on, edge) = (words.Described(cut.On), Edge(cut.Along, cut.From));
         var left = cut.Leaves is { } leaves ? $", leaves {words.Described(leaves)}" : "";
         return cut.Kind == CutKind.Dressing
-            ? $"Dress {on}: take {words.Size(TakenOff(cut))} off the {edge} with the blade{left}"
+            ? $"Dress the {edge} of {on}, {Dressed(cut)}{left}"
             : $"Part {on} at a pencil line {words.Size(cut.Distance)} from the {edge}: gives {words.Described(cut.Gives!)}{left}";
     }
+
+    private string Dressed(SawCut cut) =>
+        cut.Distance.IsPositive
+            ? $"blade {words.Size(cut.Distance)} from it, {words.Size(TakenOff(cut))} off in all"
+            : $"{words.Size(TakenOff(cut))} off";
 
     // The sliver and the kerf together.
     private Length TakenOff(SawCut cut)

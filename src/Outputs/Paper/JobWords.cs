@@ -63,7 +63,7 @@ public sealed class JobWords
         workpiece switch
         {
             { Use: WorkpieceUse.Part, Part: { } part } => Letter(part),
-            { Use: WorkpieceUse.Held, Part: { } part } => $"{Letter(part)} (held)",
+            { Use: WorkpieceUse.Held, Part: { } part } => $"{Letter(part)}, held",
             _ => workpiece.Id,
         };
 

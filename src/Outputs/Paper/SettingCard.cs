@@ -45,12 +45,14 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
             _ => "TRACK SAW",
         };
         var (right, done) = (Left + Width, TextMetrics.Width("done", TypeSize.Body));
+        var titleEnd = Left + TextMetrics.Width(title, TypeSize.Head, bold: true);
+        var sawAt = Math.Max(titleEnd + 8, Left + (Width * 0.42));
         return new(
             9,
             y =>
                 [
                     new Mark.Label(title, new(Left, y + 4.6), TypeSize.Head, Bold: true),
-                    new Mark.Label(saw, new(Left + (Width / 2), y + 4.6), TypeSize.Head, Anchor.Middle, Bold: true),
+                    new Mark.Label(saw, new(sawAt, y + 4.6), TypeSize.Head, Bold: true),
                     Shapes.TickBox(right - 5.5, y, 5.5),
                     new Mark.Label("done", new(right - 7.5 - done, y + 4.6), TypeSize.Body),
                 ]

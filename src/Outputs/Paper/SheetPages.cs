@@ -47,7 +47,9 @@ internal static class SheetPages
             sheet.Width > sheet.Length
                 ? "Turn this page so that the arrow of the figure points to the right; edges are named as the sheet lies then. "
                 : "Drawn as the sheet lies before you, its figure to the right. "
-        ) + "Write its name and an arrow along the figure on each piece before the next cut.";
+        )
+        + "Write its name and an arrow along the figure on each piece before the next cut. "
+        + "At the table saw, C1-3 is the third piece cut off C1, and C1/3 what is left of it then.";
 
     private static IReadOnlyList<(int Number, string Order)> OrdersOf(PlanSheet sheet, Plan plan, JobWords words)
     {

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Nookwright.Drawing;
 using Nookwright.Paper;
 using Nookwright.Projects;
 using Nookwright.Tests.Fixtures;
@@ -158,7 +159,7 @@ public sealed class PacketTests
     {
         var cards = string.Concat(Pages(PaperSize.Letter).Where(p => IsOf(p, "Setting cards")).Select(TextOf));
         Assert.Contains(
-            "Dress S1-C1 (96 × 15 7⁄8 in): take 1⁄4 in off the bottom edge",
+            "Dress the bottom edge of S1-C1 (96 × 15 7⁄8 in), blade 1⁄8 in from it, 1⁄4 in off in all",
             cards,
             StringComparison.Ordinal
         );
@@ -256,6 +257,15 @@ public sealed class PacketTests
         {
             File.Delete(path);
         }
+    }
+
+    [Fact]
+    public void The_check_for_letters_on_each_other_sees_one_word_printed_on_another()
+    {
+        Mark[] marks = [new Mark.Label("door", new(50, 50), 5), new Mark.Label("side", new(52, 51), 5)];
+        var stream = new MemoryStream();
+        new PdfBook("t", default, [new("s", new(210, 297, marks, "two words"))]).Write(stream);
+        Assert.NotEmpty(Overlaps(PdfDocument.Open(stream.ToArray()).GetPage(1)));
     }
 
     private static byte[] Write(PaperSize size)
