@@ -1,5 +1,6 @@
 using CsCheck;
 using Nookwright.Design;
+using Nookwright.Geometry;
 using Nookwright.Measure;
 using Nookwright.Projects;
 using static Nookwright.Tests.Design.DesignGiven;
@@ -158,21 +159,19 @@ public class CarcassTests
         AnyBox(Joint.Dado, Joint.Rabbet)
             .Sample(given =>
             {
-                var panels = Built(
-                    Job(
-                        LengthUnit.Millimetres,
-                        given.Thickness,
-                        "5 mm",
-                        given.Box with
-                        {
-                            Partitions = [],
-                            Back = new() { Kind = BackKind.Open },
-                        }
-                    )
-                )
-                    .Panels.ToList();
-                var shared = Pairs(panels).Count(pair => Overlap(pair.A, pair.B));
-                Assert.Equal(shared, panels.Sum(p => p.Machining.OfType<Machining.Groove>().Count()));
+                var box = given.Box with
+                {
+                    Partitions = [],
+                    Back = new() { Kind = BackKind.Open },
+                };
+                var panels = Built(Job(LengthUnit.Millimetres, given.Thickness, "5 mm", box)).Panels.ToList();
+                var shared = Pairs(panels)
+                    .Where(pair => Overlap(pair.A, pair.B))
+                    .Select(pair => Shared(pair.A, pair.B));
+                var cut = panels.SelectMany(p =>
+                    p.Machining.OfType<Machining.Groove>().Select(groove => InRoom(p, groove))
+                );
+                Assert.Equal(shared.Order(ByPlace), cut.Order(ByPlace));
             });
 
     [Fact]
@@ -236,6 +235,26 @@ public class CarcassTests
             }.Order(),
             changed
         );
+    }
+
+    private static Comparer<(Point3 Low, Point3 High)> ByPlace =>
+        Comparer<(Point3 Low, Point3 High)>.Create(
+            (a, b) => (a.Low.X, a.Low.Y, a.Low.Z).CompareTo((b.Low.X, b.Low.Y, b.Low.Z))
+        );
+
+    /// <summary>What a groove takes away, in the room.</summary>
+    private static (Point3 Low, Point3 High) InRoom(Panel panel, Machining.Groove groove)
+    {
+        var floor = groove.Face == PanelFace.Hidden ? Length.Zero : panel.Thickness.Length - groove.Depth;
+        var a = panel.Place.Map(new(groove.From.X, groove.From.Y, floor));
+        var b = panel.Place.Map(new(groove.To.X, groove.To.Y, floor + groove.Depth));
+        return (Each(a, b, Length.Min), Each(a, b, Length.Max));
+    }
+
+    private static (Point3 Low, Point3 High) Shared(Panel one, Panel other)
+    {
+        var (a, b) = (Solid(one), Solid(other));
+        return (Each(a.Low, b.Low, Length.Max), Each(a.High, b.High, Length.Min));
     }
 
     private static Machining.Groove Groove(BuiltIn built, string id) =>

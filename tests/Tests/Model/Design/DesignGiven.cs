@@ -142,6 +142,6 @@ internal static class DesignGiven
 
     public static Length Mark => Mm(0.5m);
 
-    private static Point3 Each(Point3 a, Point3 b, Func<Length, Length, Length> pick) =>
+    public static Point3 Each(Point3 a, Point3 b, Func<Length, Length, Length> pick) =>
         new(pick(a.X, b.X), pick(a.Y, b.Y), pick(a.Z, b.Z));
 }
