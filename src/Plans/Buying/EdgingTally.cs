@@ -28,7 +28,7 @@ internal static class EdgingTally
         var onParts = edges.Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
         var parts = edges.Select(edge => edge.Part).Distinct().Count();
         var why =
-            $"{Count(edges.Count, "edge")} of {Count(parts, "part")} come to {LengthText.Write(onParts, unit)}; {PercentMore} % more for trimming (common practice, no source).";
+            $"{Count(edges.Count, "edge")} of {Count(parts, "part")} {(edges.Count == 1 ? "comes" : "come")} to {LengthText.Write(onParts, unit)}; {PercentMore} % more for trimming (common practice, no source).";
         return new(id, name, onParts, WithTrimming(onParts, unit), why);
     }
 
