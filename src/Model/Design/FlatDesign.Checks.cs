@@ -16,10 +16,10 @@ internal sealed partial class FlatDesign
         ];
 
     private Length ReturnedDepth(Wanted sizes) =>
-        IsTwoStrips ? At(sizes, $"{ReturnOf(Layers[^1])}.width") : At(sizes, "return-depth");
+        IsTwoStrips ? At(sizes, $"{ReturnOf(Top)}.width") : At(sizes, "return-depth");
 
     private Length ReturnedLength(Wanted sizes) =>
-        IsTwoStrips ? At(sizes, $"{ReturnOf(Layers[^1])}.length") : At(sizes, "return-length");
+        IsTwoStrips ? At(sizes, $"{ReturnOf(Top)}.length") : At(sizes, "return-length");
 
     private IEnumerable<Finding> ReturnTooWide(Wanted sizes)
     {

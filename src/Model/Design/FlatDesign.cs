@@ -21,42 +21,44 @@ internal sealed partial class FlatDesign(FlatPiece flat, Job job) : PieceDesign(
     /// <summary>The layers by what their panels' names add, from below.</summary>
     private IReadOnlyList<string> Layers => IsDoubled ? ["lower", "upper"] : [""];
 
+    private string Top => Layers[^1];
+
     protected override void NameSizes()
     {
-        foreach (var layer in Layers.Reverse())
-            NameLayer(layer);
-        var top = Layers[^1];
-        Name("width", s => Of(s, $"{MainOf(top)}.length"));
+        NameTopLayer();
+        if (IsDoubled)
+            NameLowerLayer(Layers[0]);
+        Name("width", s => Of(s, $"{MainOf(Top)}.length"));
         Name("main-depth", MainDepth);
         Name("depth", OverallDepth);
         Name("height", s => IsDoubled ? Thickness(s) * 2 : Thickness(s));
     }
 
-    private void NameLayer(string layer)
+    private void NameTopLayer()
     {
-        var top = Layers[^1];
-        if (layer != top)
-        {
-            NameMember(MainOf(layer), As($"{MainOf(top)}.length"), As($"{MainOf(top)}.width"));
-            if (IsTwoStrips)
-                NameMember(ReturnOf(layer), As($"{ReturnOf(top)}.length"), As($"{ReturnOf(top)}.width"));
-            return;
-        }
         NameMember(
-            MainOf(layer),
+            MainOf(Top),
             Decides(PieceSide.Width, s => s.Size(Field("width"), flat.Width)),
             Decides(PieceSide.Depth, s => IsL && !IsTwoStrips ? GivenReach(s) + GivenDepth(s) : GivenDepth(s))
         );
         if (IsTwoStrips)
-            NameMember(ReturnOf(layer), Decides(PieceSide.Depth, GivenReach), Stands("return", GivenReturnDepth));
+            NameMember(ReturnOf(Top), Decides(PieceSide.Depth, GivenReach), Stands("return", GivenReturnDepth));
         else if (IsL)
             NameOneOutline();
+    }
+
+    /// <summary>The same sizes as the layer above it.</summary>
+    private void NameLowerLayer(string layer)
+    {
+        NameMember(MainOf(layer), As($"{MainOf(Top)}.length"), As($"{MainOf(Top)}.width"));
+        if (IsTwoStrips)
+            NameMember(ReturnOf(layer), As($"{ReturnOf(Top)}.length"), As($"{ReturnOf(Top)}.width"));
     }
 
     /// <summary>An L cut out of one panel has two more sizes than its outside, and they are cut to the mark too.</summary>
     private void NameOneOutline()
     {
-        Name("return-length", s => Of(s, $"{MainOf(Layers[^1])}.width") - Of(s, "main-depth"));
+        Name("return-length", s => Of(s, $"{MainOf(Top)}.width") - Of(s, "main-depth"));
         Name("return-depth", s => Job.Finished.ToNearest(GivenReturnDepth(s)));
     }
 
@@ -95,11 +97,11 @@ internal sealed partial class FlatDesign(FlatPiece flat, Job job) : PieceDesign(
             );
 
     private Traced MainDepth(Wanted sizes) =>
-        IsL && !IsTwoStrips ? Job.Finished.ToNearest(GivenDepth(sizes)) : Of(sizes, $"{MainOf(Layers[^1])}.width");
+        IsL && !IsTwoStrips ? Job.Finished.ToNearest(GivenDepth(sizes)) : Of(sizes, $"{MainOf(Top)}.width");
 
     private Traced OverallDepth(Wanted sizes)
     {
-        var main = Of(sizes, $"{MainOf(Layers[^1])}.width");
-        return IsTwoStrips ? Of(sizes, $"{ReturnOf(Layers[^1])}.length") + main : main;
+        var main = Of(sizes, $"{MainOf(Top)}.width");
+        return IsTwoStrips ? Of(sizes, $"{ReturnOf(Top)}.length") + main : main;
     }
 }
