@@ -38,16 +38,16 @@ internal sealed record AreaLabel(string Letter, string Size)
 
     private IEnumerable<Mark> Stacked(Turned lines, double letter, double along, double across)
     {
-        var showsSize = TextMetrics.Width(Size, SizeText) + 1 < along;
+        var showsSize = Size.Length > 0 && TextMetrics.Width(Size, SizeText) + 1 < along;
         var arrowHeight = IsAlongText(lines) ? 2 : ArrowLength;
         var showsArrow =
             FigureTurn is not null && across > (letter * 0.8) + SizeText + arrowHeight + 5 && along > ArrowLength + 2;
         var up = showsArrow ? (arrowHeight / 2) + 1.2 : 0;
+        foreach (var mark in Written(lines, Letter, letter, 0, up - (letter * 0.1), true))
+            yield return mark;
         if (showsSize)
             foreach (var mark in Written(lines, Size, SizeText, 0, up - (letter * 0.25) - SizeText, false))
                 yield return mark;
-        foreach (var mark in Written(lines, Letter, letter, 0, up - (letter * 0.1), true))
-            yield return mark;
         if (showsArrow)
             foreach (var mark in Arrow(lines.At(0, up - (letter * 0.25) - SizeText - 2.2 - (arrowHeight / 2))))
                 yield return mark;
@@ -56,7 +56,7 @@ internal sealed record AreaLabel(string Letter, string Size)
     private IEnumerable<Mark> InLine(Turned lines, double letter, double along)
     {
         var (letterWidth, sizeWidth) = (TextMetrics.Width(Letter, letter, true), TextMetrics.Width(Size, SizeText));
-        var showsSize = letterWidth + Gap + sizeWidth + 1 < along;
+        var showsSize = Size.Length > 0 && letterWidth + Gap + sizeWidth + 1 < along;
         var total = showsSize ? letterWidth + Gap + sizeWidth : letterWidth;
         var down = -letter * TextMetrics.CapitalHeight / 2;
         if (showsSize)
@@ -74,7 +74,7 @@ internal sealed record AreaLabel(string Letter, string Size)
         if (OnPatch)
         {
             var half = (TextMetrics.Width(text, size, bold) / 2) + 0.6;
-            var (low, high) = (up - (size * 0.25), up + (size * 0.85));
+            var (low, high) = (up - (size * 0.12), up + (size * 0.85));
             Spot[] patch =
             [
                 lines.At(right - half, low),

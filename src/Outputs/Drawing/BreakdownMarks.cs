@@ -10,18 +10,19 @@ internal static class BreakdownMarks
     private const double TextSize = 3;
     private const double RingRadius = 2.4;
 
-    /// <summary>The marks of all breakdown cuts on a sheet, in order.</summary>
+    /// <summary>The marks of all breakdown cuts on a sheet, in order, clear of what is written on it.</summary>
     public static IEnumerable<Mark> Of(
         Plan plan,
         PlanSheet sheet,
         Length kerf,
         SheetOnPaper onPaper,
-        LengthFormat format
+        LengthFormat format,
+        IEnumerable<Window> written
     )
     {
         var pieces = plan.Workpieces.ToDictionary(w => w.Id);
         var whole = onPaper.Of(Length.Zero, Length.Zero, sheet.Length, sheet.Width);
-        var taken = new List<Window>();
+        var taken = written.ToList();
         foreach (var cut in plan.Breakdown.Where(c => pieces[c.On].Sheet == sheet.Number))
         {
             var (from, to) = LineOf(cut, pieces[cut.On], kerf, onPaper);
@@ -104,7 +105,7 @@ internal static class BreakdownMarks
             yield return (new(sheet.Left - beyond, from.Y), 90);
         if (!isUprightLine && to.X >= sheet.Right - 0.5)
             yield return (new(sheet.Right + beyond, to.Y), 90);
-        foreach (var share in new[] { 0.5, 0.3, 0.7, 0.15, 0.85 })
+        foreach (var share in new[] { 0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0.05, 0.95 })
             yield return (
                 new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share)),
                 isUprightLine ? 90 : 0

@@ -36,14 +36,17 @@ internal sealed class SheetDrawing
         _parts = request.Parts.ToDictionary(p => p.Id);
     }
 
-    public IEnumerable<Mark> Marks() =>
+    public IEnumerable<Mark> Marks()
+    {
+        Mark[] pieces = [.. OnSheet.Where(IsKeptWhole).Select(DrawWaiting), .. OnSheet.SelectMany(Draw)];
+        return
         [
             new Mark.Path(Whole.Corners, true, Fill.Paper, Pen.None),
-            .. OnSheet.Where(IsKeptWhole).Select(DrawWaiting),
-            .. OnSheet.SelectMany(Draw),
+            .. pieces,
             new Mark.Path(Whole.Corners, true, Fill.None, Pen.Outline),
-            .. BreakdownMarks.Of(_plan, _sheet, _request.Saws.TrackKerf, _onPaper, _format),
+            .. BreakdownMarks.Of(_plan, _sheet, _request.Saws.TrackKerf, _onPaper, _format, LabelBox.Of(pieces)),
         ];
+    }
 
     private Window Whole => _onPaper.Of(Length.Zero, Length.Zero, _sheet.Length, _sheet.Width);
 

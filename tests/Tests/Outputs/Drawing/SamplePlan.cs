@@ -23,13 +23,17 @@ internal static class SamplePlan
             [],
             [],
             [new("sheet", SampleJob.Ply, Mm(2440), Mm(1220), null, 80, false, true)],
-            SampleJob.Saws,
+            SampleJob.Saws with
+            {
+                Dressing = Length.Zero,
+            },
             new()
         );
 
     /// <remarks>
     /// Breakdown: 1655 across the sheet, 600 along the larger chunk, and the blank of E, 745 × 425, out of the smaller one.
-    /// At the saw: fence 554 and 80, stop 1200, 744 and 700.
+    /// At the saw: fence 554 and 80, stop 1200, 744 and 700, each measured from an
+    /// edge that came so from the mill or the table saw.
     /// </remarks>
     public static Plan Plan { get; } =
         new(
@@ -48,16 +52,16 @@ internal static class SamplePlan
                 Piece("S1-W2", 0, 557.2, 1655, 42.8, WorkpieceUse.Waste),
                 Piece("S1-T2", 1657.2, 0, 782.8, 554, WorkpieceUse.Strip),
                 Piece("S1-F1", 1657.2, 557.2, 782.8, 235.6, WorkpieceUse.Offcut),
-                Piece("S1-T3", 0, 602.2, 1655, 80, WorkpieceUse.Strip),
-                Piece("S1-C7", 0, 685.4, 1655, 534.6, WorkpieceUse.Chunk),
-                Piece("S1-T4", 0, 685.4, 1655, 80, WorkpieceUse.Strip),
-                Piece("S1-F2", 0, 768.6, 1655, 451.4, WorkpieceUse.Offcut),
-                Piece("S1-P1", 0, 602.2, 1200, 80, WorkpieceUse.Part, "base.front"),
-                Piece("S1-W3", 1203.2, 602.2, 451.8, 80, WorkpieceUse.Waste),
-                Piece("S1-P2", 0, 685.4, 1200, 80, WorkpieceUse.Part, "base.back"),
-                Piece("S1-W4", 1203.2, 685.4, 451.8, 80, WorkpieceUse.Waste),
-                Piece("S1-P3", 1657.2, 0, 744, 554, WorkpieceUse.Part, "box.bottom"),
-                Piece("S1-W5", 2404.4, 0, 35.6, 554, WorkpieceUse.Waste),
+                Piece("S1-T3", 0, 1140, 1655, 80, WorkpieceUse.Strip),
+                Piece("S1-C7", 0, 602.2, 1655, 534.6, WorkpieceUse.Chunk),
+                Piece("S1-T4", 0, 1056.8, 1655, 80, WorkpieceUse.Strip),
+                Piece("S1-F2", 0, 602.2, 1655, 451.4, WorkpieceUse.Offcut),
+                Piece("S1-P1", 0, 1140, 1200, 80, WorkpieceUse.Part, "base.front"),
+                Piece("S1-W3", 1203.2, 1140, 451.8, 80, WorkpieceUse.Waste),
+                Piece("S1-P2", 0, 1056.8, 1200, 80, WorkpieceUse.Part, "base.back"),
+                Piece("S1-W4", 1203.2, 1056.8, 451.8, 80, WorkpieceUse.Waste),
+                Piece("S1-P3", 1696, 0, 744, 554, WorkpieceUse.Part, "box.bottom"),
+                Piece("S1-W5", 1657.2, 0, 35.6, 554, WorkpieceUse.Waste),
                 Piece("S1-P4", 0, 0, 700, 554, WorkpieceUse.Part, "box.left"),
                 Piece("S1-C8", 703.2, 0, 951.8, 554, WorkpieceUse.Chunk),
                 Piece("S1-P5", 703.2, 0, 700, 554, WorkpieceUse.Part, "box.right"),
@@ -70,11 +74,11 @@ internal static class SamplePlan
                 new(4, CutKind.Breakdown, "S1-C5", SheetAxis.Length, FromEdge.Low, Mm(745), "S1-H1", "S1-W1"),
             ],
             [
-                Visit(1, Saw.Fence, 554, (5, "S1-C3", "S1-T1", "S1-W2"), (6, "S1-C6", "S1-T2", "S1-F1")),
-                Visit(2, Saw.Fence, 80, (7, "S1-C4", "S1-T3", "S1-C7"), (8, "S1-C7", "S1-T4", "S1-F2")),
-                Visit(3, Saw.Stop, 1200, (9, "S1-T3", "S1-P1", "S1-W3"), (10, "S1-T4", "S1-P2", "S1-W4")),
-                Visit(4, Saw.Stop, 744, (11, "S1-T2", "S1-P3", "S1-W5")),
-                Visit(5, Saw.Stop, 700, (12, "S1-T1", "S1-P4", "S1-C8"), (13, "S1-C8", "S1-P5", "S1-F3")),
+                Visit(1, Saw.Fence, 554, FromEdge.Low, (5, "S1-C3", "S1-T1", "S1-W2"), (6, "S1-C6", "S1-T2", "S1-F1")),
+                Visit(2, Saw.Fence, 80, FromEdge.High, (7, "S1-C4", "S1-T3", "S1-C7"), (8, "S1-C7", "S1-T4", "S1-F2")),
+                Visit(3, Saw.Stop, 1200, FromEdge.Low, (9, "S1-T3", "S1-P1", "S1-W3"), (10, "S1-T4", "S1-P2", "S1-W4")),
+                Visit(4, Saw.Stop, 744, FromEdge.High, (11, "S1-T2", "S1-P3", "S1-W5")),
+                Visit(5, Saw.Stop, 700, FromEdge.Low, (12, "S1-T1", "S1-P4", "S1-C8"), (13, "S1-C8", "S1-P5", "S1-F3")),
             ],
             [],
             5
@@ -94,12 +98,13 @@ internal static class SamplePlan
         int number,
         Saw saw,
         double setting,
+        FromEdge from,
         params (int Number, string On, string Gives, string Leaves)[] cuts
     )
     {
         var along = saw == Saw.Fence ? SheetAxis.Width : SheetAxis.Length;
         SawCut Cut((int Number, string On, string Gives, string Leaves) c) =>
-            new(c.Number, CutKind.Sizing, c.On, along, FromEdge.Low, Mm(setting), c.Gives, c.Leaves);
+            new(c.Number, CutKind.Sizing, c.On, along, from, Mm(setting), c.Gives, c.Leaves);
         return new(number, saw, Mm(setting), 1, [.. cuts.Select(Cut)], []);
     }
 
