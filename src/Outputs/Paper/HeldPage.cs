@@ -8,7 +8,7 @@ namespace Nookwright.Paper;
 internal static class HeldPage
 {
     private static readonly Table Parts = new([
-        new("Part", 9, Bold: true),
+        new("Part", 11, Bold: true),
         new("Name", 45),
         new("Cut now to", 36, Anchor.End),
         new("Planned", 36, Anchor.End),

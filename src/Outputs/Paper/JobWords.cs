@@ -53,7 +53,7 @@ public sealed class JobWords
     /// <summary>A workpiece's size along the sheet and across it.</summary>
     /// <remarks>To the job's own mark: what is left over need not be told finer.</remarks>
     public string Sides(Workpiece workpiece) =>
-        $"{LengthLabel.Of(workpiece.Length, _format.WithoutUnit)}\u00a0× {LengthLabel.Of(workpiece.Width, _format)}";
+        $"{LengthLabel.Of(workpiece.Length, _format.WithoutUnit)}\u00a0×\u00a0{LengthLabel.Of(workpiece.Width, _format)}";
 
     /// <summary>What a workpiece is called at the saw: a part by its letter, anything else by the name written on it.</summary>
     public string Called(string id) => Called(_workpieces[id]);

@@ -9,13 +9,13 @@ namespace Nookwright.Paper;
 internal static class PartPages
 {
     private static readonly Table Columns = new([
-        new("Part", 9, Bold: true),
-        new("Name", 42),
+        new("Part", 11, Bold: true),
+        new("Name", 46),
         new("No.", 7, Anchor.End),
-        new("Finished", 33, Anchor.End),
-        new("Cut to", 33, Anchor.End),
+        new("Finished", 31, Anchor.End),
+        new("Cut to", 31, Anchor.End),
         new("Figure", 13),
-        new("Edges; what waits", 40),
+        new("Edges; what waits", 43),
     ]);
 
     /// <summary>The pages; none when there is nothing to make.</summary>
