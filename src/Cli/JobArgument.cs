@@ -34,8 +34,7 @@ public static class JobArgument
     /// <summary>A finding for standard error or a list: file, line, sentence.</summary>
     public static string Say(OpenedJob job, string path, Finding finding)
     {
-        var line = finding.Field is { } field ? job.Lines.LineOf(field) : null;
-        var place = line is null ? path : $"{path}:{line}";
+        var place = finding.Field is { } field ? $"{path}:{job.Lines.LineOf(field)}" : path;
         return $"{place}: {Word(finding.Severity)}: {finding.Message} [{finding.Rule}]";
     }
 

@@ -56,7 +56,9 @@ public static class PartsCommand
                 lengths.Print(part.Panel.Thickness.Length),
                 part.Panel.Material,
                 $"{part.Panel.Figure}".ToLowerInvariant(),
-                string.Join(", ", alike.Select(p => p.Panel.Name))
+                alike.Count() > 2
+                    ? $"{part.Panel.Name} and {alike.Count() - 1} more"
+                    : string.Join(", ", alike.Select(p => p.Panel.Name))
             );
         }
         return string.Join(Environment.NewLine, table.Lines());
