@@ -104,8 +104,11 @@ internal sealed class FenceDrawing(
         var isAlongFigure = stack.Along == SheetAxis.Width;
         var other = LengthLabel.Of(isAlongFigure ? stack.First.Length : stack.First.Width, format.WithoutUnit);
         var many = stack.Like.Count > 1 ? $"{stack.Like.Count} like " : "";
-        var text = $"{many}{stack.First.Id}, {other} {(isAlongFigure ? "long" : "wide")}";
-        return new(text, new(fence - 1, height - 2), SmallText, Anchor.End);
+        var name = $"{many}{stack.First.Id}";
+        var whole = $"{name}, {other} {(isAlongFigure ? "long" : "wide")}";
+        var text = TextMetrics.Width(whole, SmallText) < columnWidth ? whole : name;
+        var right = Math.Max(fence - 1, fence + FenceRoom - 2 - columnWidth + TextMetrics.Width(text, SmallText));
+        return new(text, new(right, height - 2), SmallText, Anchor.End);
     }
 
     private string NameOf(Workpiece piece) =>

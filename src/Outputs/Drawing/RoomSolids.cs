@@ -14,6 +14,9 @@ public sealed record RoomFace(string Id, RoomFaceKind Kind, Wall? Wall, IReadOnl
 {
     /// <summary>The thing it is a face of; null for walls, floor and ceiling.</summary>
     public RoomThing? Thing { get; init; }
+
+    /// <summary>True for a face that stands out from the wall beside a thing's front.</summary>
+    public bool IsSide { get; init; }
 }
 
 /// <summary>What a face of the room is.</summary>
@@ -69,7 +72,12 @@ public static class RoomSolids
     private static RoomFace Side(RoomFace face, int i, Vertex outwards)
     {
         var (a, b) = (face.Corners[i], face.Corners[(i + 1) % face.Corners.Count]);
-        return face with { Corners = [a, b, b + outwards, a + outwards], Normal = (b - a).Cross(outwards).Unit() };
+        return face with
+        {
+            Corners = [a, b, b + outwards, a + outwards],
+            Normal = (b - a).Cross(outwards).Unit(),
+            IsSide = true,
+        };
     }
 
     private static RoomFace[] Quad(string id, RoomFaceKind kind, Wall? wall, IReadOnlyList<Point3> corners)

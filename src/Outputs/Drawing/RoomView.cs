@@ -31,7 +31,7 @@ public static class RoomView
         [
             .. painting.Of([.. room.Where(f => f.Thing is null).Select(FacetOf)], captions),
             .. painting.Of(
-                PaintingOrder.Of([.. room.Where(f => f.Thing is not null).Select(FacetOf)], sight),
+                PaintingOrder.Of([.. room.Where(f => f.Thing is not null).SelectMany(ThingFacets.Of)], sight),
                 captions
             ),
             .. painting.Of(PaintingOrder.Of([.. SolidFacets.Of(solids, sight, LookOf)], sight), captions),

@@ -29,7 +29,7 @@ internal sealed class ViewScene
                 .. RoomSolids
                     .Of(workbook.Room)
                     .Where(f => f.Thing is { Kind: not RoomThingKind.Stud } && SolidFacets.Looks(f.Normal, sight))
-                    .Select(f => Facet.Of(f, new(Fill.Paper, Pen.Room))),
+                    .SelectMany(ThingFacets.Of),
             ],
             sight
         );
