@@ -69,7 +69,7 @@ internal sealed class Designer
             return null;
         }
         _job.Findings.AddRange(design.Check(sizes));
-        var panels = boards.Select(board => PanelInRoom.Of(board, design.Piece, toRoom, _job)).ToList();
+        var panels = boards.Select(board => PanelInRoom.Of(board, design, toRoom, _job)).ToList();
         var bounds = SolidBox.Around(panels.SelectMany(SolidBox.InRoom));
         return new(design.Piece, bounds.Low, bounds.High, panels);
     }

@@ -18,6 +18,9 @@ internal sealed partial class DoorDesign(Doors doors, Job job) : PieceDesign(doo
 
     public override Facing Facing => Box?.Facing ?? base.Facing;
 
+    /// <summary>Doors without a name of their own go by their box: "left door of box 1".</summary>
+    public override string Called => doors.Name ?? Box?.Called ?? base.Called;
+
     private CarcassDesign? Box => Job.Designs.GetValueOrDefault(doors.Box) as CarcassDesign;
 
     private bool IsInset => doors.Style == DoorStyle.Inset;

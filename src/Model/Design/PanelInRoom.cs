@@ -6,14 +6,14 @@ namespace Nookwright.Design;
 /// <summary>A board of a piece as a panel standing in the room.</summary>
 internal static class PanelInRoom
 {
-    public static Panel Of(Board board, Piece piece, Placement toRoom, Job job)
+    public static Panel Of(Board board, PieceDesign design, Placement toRoom, Job job)
     {
-        var id = $"{piece.Id}.{board.Member}";
+        var id = $"{design.Id}.{board.Member}";
         var (length, width) = (board.Size.Length, board.Size.Width);
         return new(
             id,
-            piece.Id,
-            Called(board, piece),
+            design.Id,
+            Called(board, design.Called),
             board.Role,
             board.Material,
             board.Size.Thickness,
@@ -31,9 +31,6 @@ internal static class PanelInRoom
     }
 
     /// <summary>"left side of box 1"; a piece of one panel goes by its own name.</summary>
-    private static string Called(Board board, Piece piece)
-    {
-        var name = piece.Name ?? piece.Id;
-        return board.Called.Length == 0 ? name : $"{board.Called} of {name}";
-    }
+    private static string Called(Board board, string piece) =>
+        board.Called.Length == 0 ? piece : $"{board.Called} of {piece}";
 }

@@ -22,7 +22,7 @@ internal abstract class PieceDesign(Piece piece, Job job)
     protected Job Job => job;
 
     /// <summary>What the maker calls it.</summary>
-    protected string Called => piece.Name ?? piece.Id;
+    public virtual string Called => piece.Name ?? piece.Id;
 
     /// <summary>The outside sizes and where it stands, then everything else.</summary>
     public void NameAll()
