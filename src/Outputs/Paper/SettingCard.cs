@@ -22,6 +22,8 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     private const double Box = 4.2;
     private const double BoxStep = 5.6;
 
+    private VisitWords Says { get; } = new(Book, Words, Visit);
+
     /// <summary>What stands on top of the card, and of every card it goes on with.</summary>
     public IReadOnlyList<CardBlock> Top(bool goesOn) => [TitleLine(goesOn), Distance()];
 
@@ -38,12 +40,7 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     private CardBlock TitleLine(bool goesOn)
     {
         var title = $"Setting {Visit.Number} of {Book.Plan!.Visits.Count}{(goesOn ? ", continued" : "")}";
-        var saw = Visit.Saw switch
-        {
-            Saw.Fence => "TABLE SAW, FENCE",
-            Saw.Stop => "CROSSCUT, STOP",
-            _ => "TRACK SAW",
-        };
+        var saw = Says.Saw.ToUpperInvariant();
         var (right, done) = (Left + Width, TextMetrics.Width("done", TypeSize.Body));
         var titleEnd = Left + TextMetrics.Width(title, TypeSize.Head, bold: true);
         var sawAt = Math.Max(titleEnd + 8, Left + (Width * 0.42));
@@ -76,94 +73,41 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
         );
         var width = Left + Width - adviceAt;
         if (width >= Narrowest)
-            return CardBlock.Beside(distance, CardBlock.Text(adviceAt, width, Guide(), Size).Lowered(BigSize * 0.1));
-        return distance.Above(Line(Guide()));
+            return CardBlock.Beside(distance, CardBlock.Text(adviceAt, width, Says.Guide, Size).Lowered(BigSize * 0.1));
+        return distance.Above(Line(Says.Guide));
     }
 
     private IEnumerable<CardBlock> Advice()
     {
         if (Visit.Round > 1)
             yield return Line($"Round {Visit.Round}: only after the readings of the round before.");
-        foreach (var match in Matches())
+        foreach (var match in Says.Matches)
             yield return Line($"Keep together: {match}");
-        foreach (var caution in SawCautions.Of(Visit, Words))
+        foreach (var caution in Says.Cautions)
             yield return Line($"Take care: {caution}", bold: true);
         yield return CardBlock.Gap(1.5);
     }
-
-    private string Guide()
-    {
-        var way = Visit.Cuts.Where(c => c.Kind == CutKind.Sizing).Select(c => c.Along).Distinct().ToList() switch
-        {
-            [SheetAxis.Width] => ", all cuts along the figure",
-            [SheetAxis.Length] => ", all cuts across the figure",
-            _ => "",
-        };
-        var from = Visit.Saw == Saw.Stop ? "From stop to blade" : "From fence to blade";
-        return $"{from}{way}. Measure the first piece before you cut the rest.";
-    }
-
-    private IEnumerable<string> Matches() =>
-        from id in Visit.Matches
-        join match in Book.PartList.Matches on id equals match.Id
-        let letters = JobWords.Counted(match.Sides.Select(s => Words.Letter(s.Part)))
-        select $"{letters}. {LengthLabel.In(match.Because)}";
 
     private IEnumerable<CardBlock> Cuts()
     {
         yield return Line("In this order:", bold: true);
         foreach (var chain in CutChain.Of(Visit.Cuts))
-            yield return chain.First.Kind == CutKind.Sizing
-                ? Ticked(chain.Cuts.Count, Detail(chain), $"{chain.First.On} → {Given(chain)}")
-                : Ticked(chain.Cuts.Count, string.Join("; ", chain.Cuts.Select(new CutWords(Words).Preparing)));
-    }
-
-    private string Detail(CutChain chain)
-    {
-        var on = Words.Workpiece(chain.First.On);
-        var guide = Visit.Saw == Saw.Stop ? "stop" : "fence";
-        var edge = CutWords.Edge(chain.First.Along, chain.First.From);
-        var left = chain.Leaves is { } leaves ? $"Left: {Words.Described(leaves)}." : "Nothing left.";
-        return $"{Words.Sides(on)}, {edge} to the {guide}.{For(chain)} {left}";
-    }
-
-    // Which letters a strip will become, so that a part can be found on every card it passes.
-    private string For(CutChain chain)
-    {
-        var strips = chain.Gives.Select(Words.Workpiece).Where(piece => piece.Part is null).ToList();
-        var letters = strips.Select(Words.PartsIn).Where(parts => parts.Length > 0).Distinct().ToList();
-        return letters.Count == 0 ? "" : $" For {string.Join("; ", letters)}.";
-    }
-
-    private string Given(CutChain chain)
-    {
-        var given = chain.Gives.Select(Words.Called).ToList();
-        return given.Distinct().Count() == given.Count ? string.Join(", ", given) : JobWords.Counted(given);
+            yield return Ticked(chain.Cuts.Count, Says.Detail(chain), Says.Lead(chain));
     }
 
     private IEnumerable<CardBlock> Results()
     {
-        var given = Visit.Cuts.Where(c => c.Kind == CutKind.Sizing).SelectMany(c => new[] { c.Gives, c.Leaves });
-        var pieces = given.OfType<string>().Select(Words.Workpiece).ToList();
         yield return CardBlock.Gap(1.5);
-        foreach (var (use, says) in ResultKinds)
-        {
-            var named = pieces.Where(p => p.Use == use).Select(Words.Called).ToList();
-            if (named.Count > 0)
-                yield return Line($"{says} {JobWords.Counted(named)}", bold: use == WorkpieceUse.Part);
-        }
+        if (Says.Done.Length > 0)
+            yield return Line($"Done, write the letter on each: {Says.Done}", bold: true);
+        if (Says.Kept.Length > 0)
+            yield return Line($"Kept long until read: {Says.Kept}");
     }
-
-    private static readonly (WorkpieceUse Use, string Says)[] ResultKinds =
-    [
-        (WorkpieceUse.Part, "Done, write the letter on each:"),
-        (WorkpieceUse.Held, "Kept long until read:"),
-    ];
 
     private CardBlock Line(string text, bool bold = false) => CardBlock.Text(Left, Width, text, Size, bold).Padded(0.6);
 
     // One box a pass, five in a row, so that nobody loses count.
-    private CardBlock Ticked(int passes, string text, string lead = "")
+    private CardBlock Ticked(int passes, string text, string lead)
     {
         const int InRow = 5;
         var columns = Math.Min(passes, InRow);
