@@ -63,14 +63,27 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         var leaders = Leaders().ToLookup(l => l.At.X < view.Left + (view.Width * 0.4));
         var named = leaders[true].Select(l => (l.Letter, Height: Math.Round(l.At.Y, 1))).ToHashSet();
         var rings = leaders[false].Where(l => !named.Contains((l.Letter, Math.Round(l.At.Y, 1))));
-        return Column(leaders[true], view.Left)
-            .Concat(rings.SelectMany(l => Ring(l.At, l.Letter, l.Panel, SmallLetter)));
+        return Column(leaders[true], view.Left).Concat(SmallRings(rings));
+    }
+
+    /// <summary>Each ring on its board where it is clear of those before it.</summary>
+    private static IEnumerable<Mark> SmallRings(IEnumerable<Leader> leaders)
+    {
+        var taken = new List<Window>();
+        foreach (var leader in leaders)
+        {
+            var places = leader.Spots.Select(s => Window.Around([s]).Grown(SmallLetter * 0.75)).ToArray();
+            var place = places.Cast<Window?>().FirstOrDefault(p => !taken.Any(t => t.Overlaps(p!.Value))) ?? places[0];
+            taken.Add(place);
+            foreach (var mark in Ring(place.Middle, leader.Letter, leader.Panel, SmallLetter))
+                yield return mark;
+        }
     }
 
     private static IEnumerable<Mark> Column(IEnumerable<Leader> leaders, double right)
     {
         var lowest = double.NegativeInfinity;
-        foreach (var (text, _, _, spot) in leaders.OrderBy(l => l.At.Y))
+        foreach (var (text, spot) in leaders.OrderBy(l => l.At.Y).Select(l => (l.Text, l.At)))
         {
             lowest = Math.Max(spot.Y + 1, lowest + Line);
             yield return new Mark.Label(text, new(right - 6, lowest), NameSize, Anchor.End);
@@ -87,10 +100,10 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
     private IEnumerable<Leader> Leaders() =>
         from solid in scene.Solids
         where IsBeside(solid)
-        let at = LeftEnd(solid)
-        where at is not null
+        let spots = SeenSpots(solid)
+        where spots.Length > 0
         let letter = _letters.GetValueOrDefault(solid.Panel.Id, "")
-        group new Leader(BesideText(scene, solid.Panel, letter), letter, solid.Panel.Id, at.Value) by (
+        group new Leader(BesideText(scene, solid.Panel, letter), letter, solid.Panel.Id, spots) by (
             letter,
             solid.Panel.Piece
         ) into alike
@@ -104,18 +117,17 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         return spots.All(s => scene.Visible.At(painting.SeenAt(s)) == solid.Panel.Id);
     }
 
-    /// <summary>A spot near a board's left end where it is seen.</summary>
-    private Spot? LeftEnd(Solid solid)
+    /// <summary>Spots on a board's middle line where it is seen, the leftmost first.</summary>
+    private Spot[] SeenSpots(Solid solid)
     {
-        var (a, b) = (scene.Sight.See(solid.Low), scene.Sight.See(solid.High));
-        var seen = Window.Around([a, b]);
-        foreach (var share in new[] { 0.01, 0.1, 0.3, 0.5, 0.7, 0.9 })
-        {
-            var spot = new Spot(seen.Left + (share * seen.Width), seen.Middle.Y);
-            if (scene.Visible.At(spot) == solid.Panel.Id)
-                return painting.AtSeen(spot);
-        }
-        return null;
+        var seen = Window.Around([scene.Sight.See(solid.Low), scene.Sight.See(solid.High)]);
+        return
+        [
+            .. new[] { 0.01, 0.1, 0.3, 0.5, 0.7, 0.9 }
+                .Select(share => new Spot(seen.Left + (share * seen.Width), seen.Middle.Y))
+                .Where(spot => scene.Visible.At(spot) == solid.Panel.Id)
+                .Select(painting.AtSeen),
+        ];
     }
 
     /// <summary>A spot of a level board that is seen from above, half way along it.</summary>
@@ -185,5 +197,8 @@ internal sealed class ViewLabels(ViewScene scene, Painting painting)
         ];
     }
 
-    private readonly record struct Leader(string Text, string Letter, string Panel, Spot At);
+    private readonly record struct Leader(string Text, string Letter, string Panel, Spot[] Spots)
+    {
+        public Spot At => Spots[0];
+    }
 }
