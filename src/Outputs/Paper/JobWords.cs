@@ -14,6 +14,7 @@ public sealed class JobWords
 
     private readonly LengthFormat _format;
     private readonly Dictionary<string, Workpiece> _workpieces;
+    private readonly ILookup<int, Workpiece> _partsOnSheet;
     private readonly Dictionary<string, Part> _parts;
     private readonly Dictionary<string, string> _materials;
 
@@ -22,8 +23,11 @@ public sealed class JobWords
     {
         _format = book.Lengths;
         _workpieces = (book.Plan?.Workpieces ?? []).ToDictionary(w => w.Id);
-        _parts = book.PartList.Parts.ToDictionary(p => p.Id);
-        _materials = book.Project.Shop.Sheets.ToDictionary(s => s.Id, s => s.Name.Length > 0 ? s.Name : s.Id);
+        _partsOnSheet = _workpieces.Values.Where(IsPart).ToLookup(w => w.Sheet);
+        _parts = book.PartList.Parts.DistinctBy(p => p.Id).ToDictionary(p => p.Id);
+        _materials = book
+            .Project.Shop.Sheets.DistinctBy(s => s.Id)
+            .ToDictionary(s => s.Id, s => s.Name.Length > 0 ? s.Name : s.Id);
     }
 
     /// <summary>A size with its unit, to the finest mark it needs: <c>23 3⁄4 in</c>.</summary>
@@ -96,12 +100,7 @@ public sealed class JobWords
 
     /// <summary>The letters of the parts that come out of a workpiece, with how many of each; empty when none does.</summary>
     public string PartsIn(Workpiece whole) =>
-        Counted(
-            from piece in _workpieces.Values
-            where piece.Part is not null && IsIn(piece, whole)
-            where piece.Use is WorkpieceUse.Part or WorkpieceUse.Held
-            select Letter(piece.Part!)
-        );
+        Counted(from piece in _partsOnSheet[whole.Sheet] where IsIn(piece, whole) select Letter(piece.Part!));
 
     /// <summary>Names with how many of each, the one alone: <c>A × 4, B</c>.</summary>
     public static string Counted(IEnumerable<string> names) =>
@@ -121,9 +120,11 @@ public sealed class JobWords
     private LengthFormat Exact(Length length) =>
         _format.IsExact(length) || _format.Style != LengthStyle.Millimetres ? _format : FineMillimetres;
 
+    private static bool IsPart(Workpiece piece) =>
+        piece is { Part: not null, Use: WorkpieceUse.Part or WorkpieceUse.Held };
+
     private static bool IsIn(Workpiece piece, Workpiece whole) =>
-        piece.Sheet == whole.Sheet
-        && piece.X >= whole.X
+        piece.X >= whole.X
         && piece.Y >= whole.Y
         && piece.X + piece.Length <= whole.X + whole.Length
         && piece.Y + piece.Width <= whole.Y + whole.Width;
