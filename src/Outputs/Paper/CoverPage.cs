@@ -1,12 +1,23 @@
 using Nookwright.Drawing;
 using Nookwright.Flow;
+using Nookwright.Lettering;
 
 namespace Nookwright.Paper;
 
 /// <summary>The cover: what job it is, how it looks, how much there is to do, what waits, and where to find what.</summary>
 internal static class CoverPage
 {
-    private const double ViewHeight = 108;
+    private const string Names =
+        "How pieces are named: S2 is a sheet, S2-C1 a piece of it from the breakdown. At the table saw, S2-C1-3 is the third "
+        + "piece cut off S2-C1, and S2-C1/3 what is left of it then. A finished part is known by its letter.";
+
+    private const double TitleSize = 9;
+    private const double HighestView = 108;
+    private const double LowestView = 50;
+    private const double EntryHeight = TypeSize.Body * 1.55;
+
+    // Names and lists without end must not push the contents off the page.
+    private const int MostLines = 3;
 
     /// <summary>The cover, one page.</summary>
     /// <param name="book">The job.</param>
@@ -22,19 +33,37 @@ internal static class CoverPage
     {
         var flow = new PageFlow(paper, "Cover", "");
         flow.Space(2);
-        flow.Text(Name(book), 9, bold: true);
+        flow.Text(Shortened(Name(book), paper, TitleSize, bold: true), TitleSize, bold: true);
         flow.Text($"Packet of {edition.Date:yyyy-MM-dd}, revision {edition.Revision}", TypeSize.Body);
         flow.Space(4);
-        flow.Draw(RoomView.Of(book, paper.BodyWidth, ViewHeight));
+        var waits = Shortened(Waits(book), paper, TypeSize.Body, bold: false);
+        var height = Math.Clamp(flow.Left - HeightBelow(waits, contents.Count), LowestView, HighestView);
+        flow.Draw(RoomView.Of(book, paper.BodyWidth, height));
         flow.Space(4);
         flow.Text(Counts(book), TypeSize.Head, bold: true);
         flow.Space(1);
-        flow.Text(Waits(book));
+        flow.Text(waits);
         flow.Text(ToMend(book), bold: true);
         flow.Head("In this packet");
         foreach (var (section, page) in contents)
             DrawEntry(flow, section, page);
+        flow.Space(3);
+        if (book.Plan is not null)
+            flow.Text(Names, TypeSize.Table);
         return flow.Pages[0];
+    }
+
+    // All below the view, with its gaps and heads.
+    private static double HeightBelow(string waits, int entries)
+    {
+        const double HeadsAndGaps = 44;
+        return HeadsAndGaps + ((waits.Count('\n') + 1) * TypeSize.Body * TypeSize.Leading) + (entries * EntryHeight);
+    }
+
+    private static string Shortened(string text, PaperFormat paper, double size, bool bold)
+    {
+        var lines = TextMetrics.Lines(text, paper.BodyWidth - (2 * size), size, bold);
+        return lines.Count <= MostLines ? string.Join('\n', lines) : $"{string.Join('\n', lines.Take(MostLines))} …";
     }
 
     /// <summary>The job's name, or what stands for it.</summary>
@@ -73,6 +102,6 @@ internal static class CoverPage
             new Mark.Label($"{page}", new(right, baseline), Size, Anchor.End),
             Shapes.Rule(left, right, baseline + 1.3, Pen.Dimension)
         );
-        flow.Space(Size * 1.55);
+        flow.Space(EntryHeight);
     }
 }

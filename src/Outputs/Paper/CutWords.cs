@@ -24,7 +24,7 @@ public sealed class CutWords(JobWords words)
         var work =
             cut.Kind == CutKind.Dressing
                 ? $"{cut.On}: dress the {edge}, {Dressed(cut)}."
-                : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} on the far side of the mark.";
+                : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} beyond the mark.";
         return $"{work} {Result(cut)}";
     }
 

@@ -10,7 +10,8 @@ internal static class SheetPages
 {
     // A sheet twice as long as wide fills the page's width at the most; less would make its letters hard to read.
     private const double HighestLayout = 108;
-    private const double LowestLayout = 80;
+    private const double LowestLayout = 86;
+    private const double OrderSize = TypeSize.Table;
     private const double Indent = 16;
     private const double BelowItem = 1.2;
 
@@ -47,9 +48,7 @@ internal static class SheetPages
             sheet.Width > sheet.Length
                 ? "Turn this page so that the arrow of the figure points to the right; edges are named as the sheet lies then. "
                 : "Drawn as the sheet lies before you, its figure to the right. "
-        )
-        + "Write its name and an arrow along the figure on each piece before the next cut. "
-        + "At the table saw, C1-3 is the third piece cut off C1, and C1/3 what is left of it then.";
+        ) + "Write its name and an arrow along the figure on each piece before the next cut.";
 
     private static IReadOnlyList<(int Number, string Order)> OrdersOf(PlanSheet sheet, Plan plan, JobWords words)
     {
@@ -60,9 +59,9 @@ internal static class SheetPages
     // With the line of parts and the head above the orders.
     private static double HeightOf(IReadOnlyList<(int Number, string Order)> orders, PaperFormat paper)
     {
-        const double Above = 26;
-        const double Leading = TypeSize.Body * TypeSize.Leading;
-        var lines = orders.Select(o => TextMetrics.Lines(o.Order, paper.BodyWidth - Indent, TypeSize.Body).Count);
+        const double Above = 24;
+        const double Leading = OrderSize * TypeSize.Leading;
+        var lines = orders.Select(o => TextMetrics.Lines(o.Order, paper.BodyWidth - Indent, OrderSize).Count);
         return Above + lines.Sum(count => (count * Leading) + BelowItem);
     }
 
@@ -77,9 +76,9 @@ internal static class SheetPages
         flow.Head("Track-saw cuts, in order");
         foreach (var (number, order) in orders)
         {
-            flow.Need(TypeSize.Body * TypeSize.Leading * 2);
-            flow.Add(Shapes.TickBox(flow.Paper.Left + 9, flow.Y + 0.5, 4));
-            flow.Item($"{number}", order, indent: Indent);
+            flow.Need(OrderSize * TypeSize.Leading * 2);
+            flow.Add(Shapes.TickBox(flow.Paper.Left + 9, flow.Y + 0.2, 4));
+            flow.Item($"{number}", order, OrderSize, Indent);
         }
     }
 }

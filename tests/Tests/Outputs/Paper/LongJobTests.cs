@@ -45,6 +45,8 @@ public sealed class LongJobTests
         var name = string.Concat(Enumerable.Repeat("Built-in-with-a-name-that-does-not-end-", 12));
         var pages = Printed(whole with { Project = whole.Project with { Name = name } });
         Assert.All(pages, page => Assert.All(page.Letters, l => Assert.True(l.EndBaseLine.X < page.Width - 30)));
+        Assert.Contains("Match groups and running grain", Text(pages[0]), StringComparison.Ordinal);
+        Assert.All(pages[0].Letters, l => Assert.True(l.StartBaseLine.Y > 30));
     }
 
     private static Workbook OneVisitOf(int rips)
