@@ -28,8 +28,20 @@ public static class JobArgument
         return job.Project is null ? console.Refuse(job.Refusals) : answer(job, Workbook.Of(job.Project));
     }
 
-    /// <summary>The exit code for a workbook: whether something must be mended.</summary>
-    public static int ExitOf(Workbook workbook) => (int)(workbook.MustMend ? Exit.MustMend : Exit.Done);
+    /// <summary>The exit code for a workbook: whether something could not be taken as written, or must be mended.</summary>
+    public static int ExitOf(Workbook workbook)
+    {
+        if (workbook.Findings.Any(f => f.IsUnreadable))
+            return (int)Exit.BadInput;
+        return (int)(workbook.MustMend ? Exit.MustMend : Exit.Done);
+    }
+
+    /// <summary>Says on standard error what keeps the job from being built; answers come without it.</summary>
+    public static void SayTrouble(Terminal console, OpenedJob job, string path, Workbook workbook)
+    {
+        foreach (var finding in workbook.Findings.Where(f => f.Severity == Severity.MustMend))
+            console.Errors.WriteLine(Say(job, path, finding));
+    }
 
     /// <summary>A finding for standard error or a list: file, line, sentence.</summary>
     public static string Say(OpenedJob job, string path, Finding finding)

@@ -60,7 +60,7 @@ public static class CheckCommand
                 $"{plan.Sheets.Count} sheets, {plan.Visits.Count} visits for {plan.DimensionsNow} distinct dimensions."
             );
         foreach (var finding in workbook.Findings.OrderByDescending(f => f.Severity))
-            output.WriteLine(JobArgument.Say(job, path, finding));
+            (finding.IsUnreadable ? console.Errors : output).WriteLine(JobArgument.Say(job, path, finding));
         output.WriteLine(
             workbook.MustMend ? "Something must be mended before this can be built." : "Nothing must be mended."
         );

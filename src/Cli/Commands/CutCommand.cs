@@ -42,8 +42,7 @@ public static class CutCommand
             (opened, workbook) =>
             {
                 var planned = workbook.WithPlan();
-                foreach (var finding in planned.Findings.Where(f => f.Severity == Severity.MustMend))
-                    console.Errors.WriteLine(JobArgument.Say(opened, path, finding));
+                JobArgument.SayTrouble(console, opened, path, planned);
                 Answer(console, parsed, planned.Plan!, planned.CutRequest, planned.Lengths, planned.Project.Units);
                 return JobArgument.ExitOf(planned);
             }

@@ -22,9 +22,10 @@ public static class PacketCommand
             return JobArgument.With(
                 console,
                 path,
-                (_, workbook) =>
+                (job, workbook) =>
                 {
                     var planned = workbook.WithPlan();
+                    JobArgument.SayTrouble(console, job, path, planned);
                     var edition = PacketEdition.Of(Today(), JobText.Write(workbook.Project));
                     var folder = parsed.GetValue(JobArgument.Out) ?? ".";
                     var name = Path.GetFileName(path).Replace(".nook.json", "", StringComparison.Ordinal) + ".pdf";

@@ -20,8 +20,9 @@ public static class PartsCommand
             JobArgument.With(
                 console,
                 parsed.GetRequiredValue(JobArgument.File),
-                (_, workbook) =>
+                (job, workbook) =>
                 {
+                    JobArgument.SayTrouble(console, job, parsed.GetRequiredValue(JobArgument.File), workbook);
                     var json = parsed.GetValue(JobArgument.Json) || parsed.GetValue(JobArgument.Out) is not null;
                     var text = json ? JsonAnswer.Write(Answer(workbook)) : Table(workbook);
                     OutFolder.WriteOrSay(console, parsed.GetValue(JobArgument.Out), "parts.json", text);

@@ -29,4 +29,7 @@ public sealed record Finding(
 {
     /// <summary>The field of the document to change, as a path (<c>pieces/door-1/width</c>), when one is to blame.</summary>
     public string? Field { get; init; }
+
+    /// <summary>True when what is written cannot be taken at all: a size that cannot be read or worked out, or comes to nothing.</summary>
+    public bool IsUnreadable { get; init; }
 }

@@ -12,10 +12,11 @@ internal static class FormulaFindings
         return new(refusal.Rule ?? "formula.no-result", Severity.MustMend, place + Sentence(refusal.Message), about)
         {
             Field = refusal.Field,
+            IsUnreadable = true,
         };
     }
 
-    /// <summary>One finding for each cause, and a note for each piece that had to be left out because of another's.</summary>
+    /// <summary>One finding for each cause, and one for all pieces that had to be left out because of it.</summary>
     public static IEnumerable<Finding> Of(
         IReadOnlyList<(string About, Refusal Why)> troubles,
         Func<string, bool> isPiece
@@ -27,22 +28,24 @@ internal static class FormulaFindings
                 .Select(trouble => trouble.Why)
                 .FirstOrDefault(why => why.Field is not null, cause.First().Why);
             yield return Of(told, [.. cause.Select(trouble => trouble.About).Distinct()]);
-            foreach (
-                var piece in cause
-                    .Select(trouble => trouble.About)
-                    .Distinct()
-                    .Where(piece => isPiece(piece) && !Owns(piece, told))
-            )
-                yield return new(
-                    "pieces.left-out",
-                    Severity.MustMend,
-                    $"{piece} is left out until {told.Field ?? "what it is worked out from"} is mended.",
-                    [piece]
-                )
-                {
-                    Field = told.Field,
-                };
+            var others = cause
+                .Select(trouble => trouble.About)
+                .Distinct()
+                .Where(p => isPiece(p) && !Owns(p, told))
+                .ToList();
+            if (others.Count > 0)
+                yield return LeftOut(others, told);
         }
+    }
+
+    private static Finding LeftOut(List<string> pieces, Refusal why)
+    {
+        var they = pieces.Count == 1 ? $"{pieces[0]} is" : $"{string.Join(", ", pieces)} are";
+        var until = why.Field ?? "what they are worked out from";
+        return new("pieces.left-out", Severity.MustMend, $"{they} left out until {until} is mended.", pieces)
+        {
+            Field = why.Field,
+        };
     }
 
     private static bool Owns(string piece, Refusal why) =>
