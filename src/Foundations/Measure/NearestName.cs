@@ -4,7 +4,8 @@ namespace Nookwright.Measure;
 public static class NearestName
 {
     /// <summary>The known name fewest keystrokes away; null when none is near: a third of the name's length, at least two.</summary>
-    /// <remarks>Distance after Levenshtein (1966): signs added, taken away or exchanged; capitals do not count.</remarks>
+    /// <remarks>Distance after Damerau (1964), in its restricted form: signs added, taken away, exchanged, or two neighbours swapped, each
+    /// swapped pair left alone afterwards; capitals do not count.</remarks>
     public static string? To(string name, IEnumerable<string> known)
     {
         var far = Math.Max(2, name.Length / 3);
@@ -20,18 +21,25 @@ public static class NearestName
 
     private static int Distance(string a, string b)
     {
-        var row = Enumerable.Range(0, b.Length + 1).ToArray();
+        var (before, above, row) = (
+            new int[b.Length + 1],
+            Enumerable.Range(0, b.Length + 1).ToArray(),
+            new int[b.Length + 1]
+        );
         for (var i = 1; i <= a.Length; i++)
         {
-            var diagonal = row[0];
             row[0] = i;
             for (var j = 1; j <= b.Length; j++)
             {
-                var exchanged = diagonal + (char.ToLowerInvariant(a[i - 1]) == char.ToLowerInvariant(b[j - 1]) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(exchanged, Math.Min(row[j], row[j - 1]) + 1);
+                var exchanged = above[j - 1] + (Same(a[i - 1], b[j - 1]) ? 0 : 1);
+                row[j] = Math.Min(exchanged, Math.Min(above[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1]))
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
             }
+            (before, above, row) = (above, row, before);
         }
-        return row[b.Length];
+        return above[b.Length];
     }
+
+    private static bool Same(char a, char b) => char.ToLowerInvariant(a) == char.ToLowerInvariant(b);
 }

@@ -9,7 +9,7 @@ internal static class FormulaFindings
     public static Finding Of(Refusal refusal, IReadOnlyList<string> about)
     {
         var place = refusal.Column is { } column ? $"{refusal.Field}, column {column}: " : "";
-        return new(refusal.Rule ?? "formula.no-result", Severity.MustMend, place + Sentence(refusal.Message), about)
+        return new(refusal.Rule ?? "formula.no-result", Severity.MustMend, place + refusal.Message, about)
         {
             Field = refusal.Field,
             IsUnreadable = true,
@@ -50,7 +50,4 @@ internal static class FormulaFindings
 
     private static bool Owns(string piece, Refusal why) =>
         why.Field == $"pieces/{piece}" || (why.Field?.StartsWith($"pieces/{piece}/", StringComparison.Ordinal) ?? true);
-
-    private static string Sentence(string message) =>
-        message.Length > 0 && char.IsLower(message[0]) ? char.ToUpperInvariant(message[0]) + message[1..] : message;
 }

@@ -11,7 +11,7 @@ public sealed class BadInput : IDisposable
     [InlineData("\"size\": \"20 in\"", "\"size\": \"20 furlong\"", "There is no unit \"furlong\"")]
     [InlineData("\"size\": \"20 in\"", "\"size\": \"-20 in\"", "a size must be more than nought")]
     [InlineData("\"size\": \"20 in\"", "\"size\": \"0 in\"", "a size must be more than nought")]
-    [InlineData("\"size\": \"20 in\"", "\"size\": \"box-depth + 1 in\"", "go round in a circle")]
+    [InlineData("\"size\": \"20 in\"", "\"size\": \"box-depth + 1 in\"", "box-depth needs itself")]
     [InlineData("\"size\": \"20 in\"", "\"size\": \"box-dpeth\"", "is \"box-depth\" meant?")]
     [InlineData("\"size\": \"20 in\"", "\"size\": \"20 in + 3 deg\"", "20 in is a length and 3 deg is an angle")]
     [InlineData("\"material\": \"birch\"", "\"material\": \"beech\"", "There is no material \"beech\"")]
@@ -43,7 +43,7 @@ public sealed class BadInput : IDisposable
     {
         var path = Spoilt(text =>
             text.Replace("\"length\": \"96 in\"", "\"length\": \"80 in\"", StringComparison.Ordinal)
-                .Replace("\"length\": \"120 in\"", "\"length\": \"90 in\"", StringComparison.Ordinal)
+                .Replace("\"length\": \"120 in\"", "\"length\": \"80 in\"", StringComparison.Ordinal)
         );
         var findings = Asked.For("check", path, "--json").Json["findings"]!.AsArray();
         var run = Assert.Single(findings, f => (string?)f!["rule"] == "cutting.run-longer-than-sheet");
@@ -72,7 +72,7 @@ public sealed class BadInput : IDisposable
         var stock = Write("stock.csv", "length,width\n2440,1220\n");
         var asked = Asked.For("cut", "--parts", parts, "--stock", stock, "--units", "mm", "--json");
         Assert.Equal((0, ""), (asked.Exit, asked.Errors));
-        Assert.Equal(3, asked.Json["visits"]!.AsArray().Count);
+        Assert.Equal(3, (int)asked.Json["visits"]!);
     }
 
     [Fact]
