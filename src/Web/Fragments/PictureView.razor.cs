@@ -41,9 +41,17 @@ public sealed partial class PictureView : ComponentBase, IAsyncDisposable
     }
 
     /// <inheritdoc/>
-    public ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync()
     {
+        try
+        {
+            if (_picks is not null)
+                await _picks.InvokeVoidAsync("stop");
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and the drawing with it.
+        }
         _self?.Dispose();
-        return ValueTask.CompletedTask;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
@@ -20,7 +21,7 @@ public sealed partial class Viewer3d : ComponentBase, IAsyncDisposable
     private IJSObjectReference? _client;
     private IJSObjectReference? _viewer;
     private DotNetObjectReference<Viewer3d>? _self;
-    private (string? Scene, string? Selected, IReadOnlySet<string>? Hidden) _shown;
+    private (string? Scene, string? Selected, ImmutableHashSet<string>? Hidden) _shown;
     private int _apart;
 
     /// <summary>What to show, as the client reads it.</summary>
@@ -33,7 +34,7 @@ public sealed partial class Viewer3d : ComponentBase, IAsyncDisposable
 
     /// <summary>Ids of pieces that are not shown.</summary>
     [Parameter]
-    public IReadOnlySet<string> Hidden { get; set; } = new HashSet<string>();
+    public ImmutableHashSet<string> Hidden { get; set; } = [];
 
     /// <summary>Told the panel's id when one is picked, null when nothing is under the pointer.</summary>
     [Parameter]
@@ -65,7 +66,7 @@ public sealed partial class Viewer3d : ComponentBase, IAsyncDisposable
         _shown = (Scene, Selected, Hidden);
         if (before.Scene != Scene)
             await _client!.InvokeVoidAsync("show", _viewer, Scene);
-        if (before.Hidden is null || !before.Hidden.SetEquals(Hidden))
+        if (before.Hidden != Hidden)
             await _viewer!.InvokeVoidAsync("hide", [Hidden.ToArray()]);
         if (before.Selected != Selected)
             await _viewer!.InvokeVoidAsync("select", Selected);

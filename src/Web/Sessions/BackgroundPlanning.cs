@@ -26,8 +26,8 @@ internal sealed class BackgroundPlanning(Action<Workbook, Planning> found)
             var better = new Told<Plan>(plan =>
                 found(workbook with { Plan = plan }, new(IsUnderWay: true, ++improvements))
             );
-            var plan = Planner.Plan(workbook.CutRequest, better, stop);
-            found(workbook with { Plan = plan }, new(IsUnderWay: false, improvements));
+            var planned = workbook.WithPlan(better, stop);
+            found(planned, new(IsUnderWay: false, improvements));
         }
         catch (OperationCanceledException)
         {

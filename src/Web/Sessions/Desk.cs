@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Nookwright.Lettering;
 using Nookwright.Measure;
 using Nookwright.Trouble;
@@ -9,8 +10,6 @@ namespace Nookwright.Web.Sessions;
 /// <param name="job">The name it has in its folder.</param>
 public sealed class Desk(JobSession session, string job)
 {
-    private readonly HashSet<string> _hidden = [];
-
     /// <summary>Raised when something was selected, hidden or refused.</summary>
     public event Action? Changed;
 
@@ -30,7 +29,7 @@ public sealed class Desk(JobSession session, string job)
     public string? SelectedPiece => Selected is null ? null : PieceOf(Selected);
 
     /// <summary>Ids of the pieces that are not shown.</summary>
-    public IReadOnlySet<string> Hidden => _hidden;
+    public ImmutableHashSet<string> Hidden { get; private set; } = [];
 
     /// <summary>Why the last step back or forward was not done, or null.</summary>
     public Refusal? Refused { get; private set; }
@@ -48,15 +47,14 @@ public sealed class Desk(JobSession session, string job)
     /// <summary>Hides a piece, or shows it again.</summary>
     public void ToggleHidden(string piece)
     {
-        if (!_hidden.Remove(piece))
-            _hidden.Add(piece);
+        Hidden = Hidden.Contains(piece) ? Hidden.Remove(piece) : Hidden.Add(piece);
         Changed?.Invoke();
     }
 
     /// <summary>Shows every piece again.</summary>
     public void ShowAll()
     {
-        _hidden.Clear();
+        Hidden = [];
         Changed?.Invoke();
     }
 

@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using Nookwright.Drawing;
 using Nookwright.Flow;
+using Nookwright.Parts;
 
 namespace Nookwright.Web.Sessions;
 
@@ -7,10 +9,11 @@ namespace Nookwright.Web.Sessions;
 /// <param name="workbook">The workbook; its plan does not matter here.</param>
 public sealed class JobPictures(Workbook workbook)
 {
-    // Millimetres of a picture; the page stretches it to the width there is.
-    private const double Width = 240;
-    private const double Height = 190;
+    // Millimetres of a picture; the page stretches it to the width there is. Small, so that its letters are large.
+    private const double Width = 190;
+    private const double Height = 165;
 
+    private readonly ConcurrentDictionary<string, PageDrawing> _parts = [];
     private readonly Lazy<string> _scene = new(() => SceneJson.Of(workbook));
 
     /// <summary>The scene for the three-dimensional view.</summary>
@@ -31,6 +34,10 @@ public sealed class JobPictures(Workbook workbook)
         new("The room from above", () => PlanView.Of(Emptied(workbook), Width, Height)),
         new("The room", () => RoomView.Of(Emptied(workbook), Width, Height)),
     ];
+
+    /// <summary>A part by itself, with its edges, holes and sizes.</summary>
+    public PageDrawing Of(Part part) =>
+        _parts.GetOrAdd(part.Id, id => new($"Part {id}", () => PartPicture.Of(part, workbook.Lengths)));
 
     private static Workbook Emptied(Workbook workbook) =>
         workbook with

@@ -8,8 +8,8 @@ namespace Nookwright.Web.Sessions;
 public sealed class PlanPictures(Workbook workbook)
 {
     // Millimetres of a picture; the page stretches it to the width there is.
-    private const double SheetWidth = 200;
-    private const double SheetHeight = 110;
+    private const double SheetWidth = 170;
+    private const double SheetHeight = 95;
 
     /// <summary>The sheets in the order they are broken down.</summary>
     public IReadOnlyList<PageDrawing> Sheets { get; } =

@@ -2,6 +2,9 @@
 
 /** Tells what is clicked in a drawing, and marks what is selected elsewhere. */
 export class Picks {
+  private readonly watching: MutationObserver;
+  private selected: string | null = null;
+
   constructor(
     private readonly figure: HTMLElement,
     picked: (id: string | null) => void,
@@ -10,12 +13,39 @@ export class Picks {
       const thing = (event.target as Element).closest("[data-about]");
       if (thing) picked(thing.getAttribute("data-about"));
     });
+    // A new drawing takes the place of the old one when the job changes: it is made ready before it is seen.
+    this.watching = new MutationObserver(() => this.ready());
+    this.watching.observe(figure, { childList: true });
+    this.ready();
   }
 
   mark(selected: string | null): void {
+    this.selected = selected;
     for (const thing of this.figure.querySelectorAll("[data-about]")) {
       const about = thing.getAttribute("data-about")!;
       thing.classList.toggle("is-selected", selected !== null && (about === selected || about.startsWith(`${selected}.`)));
     }
   }
+
+  stop(): void {
+    this.watching.disconnect();
+  }
+
+  private ready(): void {
+    const drawing = this.figure.querySelector("svg");
+    if (drawing) trim(drawing);
+    this.mark(this.selected);
+  }
+}
+
+const margin = 2;
+
+/** Takes away the blank paper round a drawing, so that it is as large as the page allows. */
+function trim(drawing: SVGSVGElement): void {
+  const drawn = drawing.getBBox();
+  if (drawn.width === 0 || drawn.height === 0) return;
+  const box = [drawn.x - margin, drawn.y - margin, drawn.width + 2 * margin, drawn.height + 2 * margin];
+  drawing.setAttribute("viewBox", box.map((number) => number.toFixed(2)).join(" "));
+  drawing.removeAttribute("width");
+  drawing.removeAttribute("height");
 }
