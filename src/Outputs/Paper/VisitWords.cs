@@ -15,7 +15,7 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
         visit.Saw switch
         {
             Cutting.Saw.Fence => "Table saw, fence",
-            Cutting.Saw.Stop => "Crosscut, stop",
+            Cutting.Saw.Stop => IsLongRip ? "Track saw, two stops" : "Crosscut, stop",
             _ => "Track saw",
         };
 
@@ -31,7 +31,10 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
                 [SheetAxis.Length] => ", all cuts across the figure",
                 _ => "",
             };
-            return $"From {GuideName} to blade{way}. Measure the first piece before you cut the rest.";
+            var set = IsLongRip
+                ? "Two sticks of this length hold the track off the edge, one at each end"
+                : $"From {GuideName} to blade";
+            return $"{set}{way}. Measure the first piece before you cut the rest.";
         }
     }
 
@@ -52,6 +55,11 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
     public string Kept => Results(WorkpieceUse.Held);
 
     private string GuideName => visit.Saw == Cutting.Saw.Stop ? "stop" : "fence";
+
+    // A rip wider than the fence reaches: no crosscut saw makes a cut along a whole board (common practice, no source).
+    private bool IsLongRip =>
+        visit.Saw == Cutting.Saw.Stop
+        && visit.Cuts.Any(cut => cut.Kind == CutKind.Sizing && cut.Along == SheetAxis.Width);
 
     /// <summary>What goes in and what comes out: <c>S1-R1 → A × 2</c>; empty for passes that only prepare.</summary>
     public string Lead(CutChain chain) => IsSizing(chain) ? $"{chain.First.On} → {Given(chain)}" : "";
