@@ -41,7 +41,11 @@ internal static class WorkbookSteps
     }
 
     private static Finding Unreadable(Refusal refusal) =>
-        new("shop.size-not-read", Severity.MustMend, refusal.Message, []) { Field = refusal.Field, IsUnreadable = true };
+        new("shop.size-not-read", Severity.MustMend, refusal.Message, [])
+        {
+            Field = refusal.Field,
+            IsUnreadable = true,
+        };
 
     private static IReadOnlyList<Finding> OnceEach(IReadOnlyList<Finding> findings) =>
         [.. findings.DistinctBy(f => (f.Rule, f.Message, f.Field)).OrderByDescending(f => f.Severity)];
