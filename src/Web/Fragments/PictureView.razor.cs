@@ -8,9 +8,7 @@ namespace Nookwright.Web.Fragments;
 public sealed partial class PictureView : ComponentBase, IAsyncDisposable
 {
     private ElementReference _figure;
-    private IJSObjectReference? _client;
-    private IJSObjectReference? _picks;
-    private DotNetObjectReference<PictureView>? _self;
+    private BrowserHalf _picks = null!;
 
     /// <summary>Whose desk it is on.</summary>
     [Parameter, EditorRequired]
@@ -28,30 +26,16 @@ public sealed partial class PictureView : ComponentBase, IAsyncDisposable
     public void Picked(string? id) => Desk.Select(id);
 
     /// <inheritdoc/>
+    protected override void OnInitialized() => _picks = new(Js, Assets["dist/client.js"]);
+
+    /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (firstRender)
-        {
-            _self = DotNetObjectReference.Create(this);
-            _client = await Js.InvokeAsync<IJSObjectReference>("import", "./" + Assets["dist/client.js"]);
-            _picks = await _client.InvokeAsync<IJSObjectReference>("listenForPicks", _figure, _self);
-        }
-        if (_picks is not null)
-            await _picks.InvokeVoidAsync("mark", Desk.Selected);
+            await _picks.Open("listenForPicks", this, _figure);
+        await _picks.Tell("mark", Desk.Selected);
     }
 
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
-    {
-        try
-        {
-            if (_picks is not null)
-                await _picks.InvokeVoidAsync("stop");
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone, and the drawing with it.
-        }
-        _self?.Dispose();
-    }
+    public ValueTask DisposeAsync() => _picks.DisposeAsync();
 }

@@ -18,9 +18,8 @@ public sealed partial class Viewer3d : ComponentBase, IAsyncDisposable
     ];
 
     private ElementReference _stage;
-    private IJSObjectReference? _client;
-    private IJSObjectReference? _viewer;
-    private DotNetObjectReference<Viewer3d>? _self;
+    private BrowserHalf _viewer = null!;
+    private bool _isOpen;
     private (string? Scene, string? Selected, ImmutableHashSet<string>? Hidden) _shown;
     private int _apart;
 
@@ -44,20 +43,22 @@ public sealed partial class Viewer3d : ComponentBase, IAsyncDisposable
     [JSInvokable]
     public Task Picked(string? id) => OnPick.InvokeAsync(id);
 
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => _viewer = new(Js, Assets["dist/client.js"]);
+
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (firstRender)
-            await Open();
-        if (_viewer is not null)
+        {
+            await _viewer.Open("openViewer", this, _stage);
+            _isOpen = true;
+        }
+        if (_isOpen)
             await BringUpToDate();
-    }
-
-    private async Task Open()
-    {
-        _self = DotNetObjectReference.Create(this);
-        _client = await Js.InvokeAsync<IJSObjectReference>("import", "./" + Assets["dist/client.js"]);
-        _viewer = await _client.InvokeAsync<IJSObjectReference?>("openViewer", _stage, _self);
     }
 
     private async Task BringUpToDate()
@@ -65,35 +66,23 @@ public sealed partial class Viewer3d : ComponentBase, IAsyncDisposable
         var before = _shown;
         _shown = (Scene, Selected, Hidden);
         if (before.Scene != Scene)
-            await _client!.InvokeVoidAsync("show", _viewer, Scene);
+            await _viewer.Tell("show", Scene);
         if (before.Hidden != Hidden)
-            await _viewer!.InvokeVoidAsync("hide", [Hidden.ToArray()]);
+            await _viewer.Tell("hide", [Hidden.ToArray()]);
         if (before.Selected != Selected)
-            await _viewer!.InvokeVoidAsync("select", Selected);
+            await _viewer.Tell("select", Selected);
     }
 
-    private async Task Look(string from) => await (_viewer?.InvokeVoidAsync("look", from) ?? default);
+    private Task Look(string from) => _viewer.Tell("look", from);
 
-    private async Task Fit() => await (_viewer?.InvokeVoidAsync("fitNow") ?? default);
+    private Task Fit() => _viewer.Tell("fitNow");
 
-    private async Task PullApart(ChangeEventArgs change)
+    private Task PullApart(ChangeEventArgs change)
     {
         _apart = int.Parse((string)change.Value!, CultureInfo.InvariantCulture);
-        await (_viewer?.InvokeVoidAsync("pull", _apart / 100.0) ?? default);
+        return _viewer.Tell("pull", _apart / 100.0);
     }
 
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
-    {
-        try
-        {
-            if (_viewer is not null)
-                await _viewer.InvokeVoidAsync("dispose");
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone, and the view with it.
-        }
-        _self?.Dispose();
-    }
+    public ValueTask DisposeAsync() => _viewer.DisposeAsync();
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Nookwright.Design;
 using Nookwright.Flow;
+using Nookwright.Web.Fragments;
 using Nookwright.Web.Sessions;
 
 namespace Nookwright.Web.Places;
@@ -20,7 +21,7 @@ public sealed partial class Drawings : ComponentBase
     private string Chosen =>
         Desk.Selected is not { } id ? "Nothing is selected."
         : Workbook.BuiltIn.Panels.FirstOrDefault(panel => panel.Id == id) is { } panel ? $"Selected: {InWords(panel)}"
-        : $"Selected: {Workbook.Project.Pieces.FirstOrDefault(piece => piece.Id == id)?.Name ?? id}";
+        : $"Selected: {PieceName.Of(Workbook.Project, id)}";
 
     private string InWords(Panel panel)
     {

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Nookwright.Design;
 using Nookwright.Projects;
 using Nookwright.Trouble;
+using Nookwright.Web.Fragments;
 using Nookwright.Web.Sessions;
 
 namespace Nookwright.Web.Places;
@@ -16,6 +17,8 @@ public sealed partial class PieceItem : ComponentBase
     /// <summary>The piece.</summary>
     [Parameter, EditorRequired]
     public Piece Piece { get; set; } = null!;
+
+    private string Name => PieceName.Of(Desk.Now.Project, Piece.Id);
 
     private bool IsChosen => Desk.SelectedPiece == Piece.Id;
 

@@ -19,8 +19,8 @@ public sealed class Desk(JobSession session, string job)
     /// <summary>The name it has in its folder.</summary>
     public string Job { get; } = job;
 
-    /// <summary>All there is to show.</summary>
-    public JobState Now => Session.Now;
+    /// <summary>All there is to show; stays the same while a page is being made, until it catches up.</summary>
+    public JobState Now { get; private set; } = session.Now;
 
     /// <summary>The id of the selected panel or piece, or null.</summary>
     public string? Selected { get; private set; }
@@ -33,6 +33,9 @@ public sealed class Desk(JobSession session, string job)
 
     /// <summary>Why the last step back or forward was not done, or null.</summary>
     public Refusal? Refused { get; private set; }
+
+    /// <summary>Takes what the job has come to meanwhile.</summary>
+    public void CatchUp() => Now = Session.Now;
 
     /// <summary>True for the selected panel or piece, and for the panels of a selected piece.</summary>
     public bool IsSelected(string id) => Selected is not null && (id == Selected || PieceOf(id) == Selected);

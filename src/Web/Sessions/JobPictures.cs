@@ -22,16 +22,16 @@ public sealed class JobPictures(Workbook workbook)
     /// <summary>The built-in in its room.</summary>
     public IReadOnlyList<PageDrawing> BuiltIn { get; } =
     [
-        new("Plan", () => PlanView.Of(workbook, Width, Height)),
-        new("Front", () => Elevation.Of(workbook, SeenFrom.Front, Width, Height)),
-        new("From the left", () => Elevation.Of(workbook, SeenFrom.Left, Width, Height)),
-        new("From the right", () => Elevation.Of(workbook, SeenFrom.Right, Width, Height)),
+        PageDrawing.WithoutScale("Plan", () => PlanView.Of(workbook, Width, Height)),
+        PageDrawing.WithoutScale("Front", () => Elevation.Of(workbook, SeenFrom.Front, Width, Height)),
+        PageDrawing.WithoutScale("From the left", () => Elevation.Of(workbook, SeenFrom.Left, Width, Height)),
+        PageDrawing.WithoutScale("From the right", () => Elevation.Of(workbook, SeenFrom.Right, Width, Height)),
     ];
 
     /// <summary>The room as read, empty.</summary>
     public IReadOnlyList<PageDrawing> Room { get; } =
     [
-        new("The room from above", () => PlanView.Of(Emptied(workbook), Width, Height)),
+        PageDrawing.WithoutScale("The room from above", () => PlanView.Of(Emptied(workbook), Width, Height)),
         new("The room", () => RoomView.Of(Emptied(workbook), Width, Height)),
     ];
 

@@ -18,7 +18,7 @@ public sealed class JobSession
         Path = path;
         _stamp = FileStamp.Of(path);
         _planner = new(TakePlan);
-        Now = Derived(History.Of(project));
+        Now = Derived(History.Of(project), PlanPictures.None);
         _planner.Plan(Now.Workbook);
     }
 
@@ -138,14 +138,14 @@ public sealed class JobSession
 
     private void Show(History history)
     {
-        Tell(Derived(history));
+        Tell(Derived(history, Now.PlanPictures));
         _planner.Plan(Now.Workbook);
     }
 
-    private static JobState Derived(History history)
+    private static JobState Derived(History history, PlanPictures before)
     {
         var workbook = Workbook.Of(history.Current);
-        return new(history, workbook, new(workbook), new(workbook), Planning.Begins);
+        return new(history, workbook, new(workbook), before, Planning.Begins);
     }
 
     private void TakePlan(Workbook planned, Planning planning)
@@ -158,7 +158,7 @@ public sealed class JobSession
                     Now with
                     {
                         Workbook = planned,
-                        PlanPictures = planned.Plan == Now.Workbook.Plan ? Now.PlanPictures : new(planned),
+                        PlanPictures = planned.Plan == Now.Workbook.Plan ? Now.PlanPictures : PlanPictures.Of(planned),
                         Planning = planning,
                     }
                 );

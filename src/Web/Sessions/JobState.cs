@@ -7,7 +7,7 @@ namespace Nookwright.Web.Sessions;
 /// <param name="History">The document and how it came to be.</param>
 /// <param name="Workbook">What follows from the document.</param>
 /// <param name="Pictures">The drawings of room and built-in.</param>
-/// <param name="PlanPictures">The drawings of the plan.</param>
+/// <param name="PlanPictures">The drawings of the plan; while there is none yet for this document, those of the plan before.</param>
 /// <param name="Planning">What the planner is doing.</param>
 /// <param name="IsChangedOutside">True when another program changed the file and the person has not said which to keep.</param>
 public sealed record JobState(

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using Nookwright.Trouble;
+using Nookwright.Web.Fragments;
 using Nookwright.Web.Places;
 using Nookwright.Web.Sessions;
 
@@ -12,8 +13,8 @@ public sealed partial class JobPage : ComponentBase
     private Desk? _desk;
     private string? _opened;
     private IReadOnlyList<Refusal> _refusals = [];
-    private IJSObjectReference? _keys;
-    private DotNetObjectReference<JobPage>? _self;
+    private BrowserHalf _browser = null!;
+    private string? _revealed;
 
     /// <summary>The job's name in its folder.</summary>
     [Parameter]
@@ -51,16 +52,25 @@ public sealed partial class JobPage : ComponentBase
     }
 
     /// <inheritdoc/>
+    protected override void OnInitialized() => _browser = new(Js, Assets["dist/client.js"]);
+
+    /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (!firstRender)
+        if (firstRender)
+            await _browser.Open("openPage", this);
+        if (_revealed == _desk?.Selected)
             return;
-        _self = DotNetObjectReference.Create(this);
-        var client = await Js.InvokeAsync<IJSObjectReference>("import", "./" + Assets["dist/client.js"]);
-        _keys = await client.InvokeAsync<IJSObjectReference>("listenForUndo", _self);
+        _revealed = _desk?.Selected;
+        await _browser.Tell("reveal");
     }
 
-    private void ShowAnew() => _ = InvokeAsync(StateHasChanged);
+    private void ShowAnew() =>
+        _ = InvokeAsync(() =>
+        {
+            _desk?.CatchUp();
+            StateHasChanged();
+        });
 
     private void Leave()
     {
@@ -72,18 +82,9 @@ public sealed partial class JobPage : ComponentBase
     }
 
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
+    public ValueTask DisposeAsync()
     {
         Leave();
-        try
-        {
-            if (_keys is not null)
-                await _keys.InvokeVoidAsync("stop");
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone, and its keys with it.
-        }
-        _self?.Dispose();
+        return _browser.DisposeAsync();
     }
 }

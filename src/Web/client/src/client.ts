@@ -1,7 +1,6 @@
 // Everything of the page that runs in the browser.
 
 import { Picks } from "./picks";
-import type { Scene } from "./scene";
 import { Viewer } from "./viewer";
 
 interface DotNet {
@@ -9,7 +8,7 @@ interface DotNet {
 }
 
 /** Opens a view in an element; the .NET side hears what is picked. */
-export function openViewer(host: HTMLElement, page: DotNet): Viewer | null {
+export function openViewer(page: DotNet, host: HTMLElement): Viewer | null {
   try {
     return new Viewer(host, (id) => void page.invokeMethodAsync("Picked", id));
   } catch {
@@ -19,29 +18,41 @@ export function openViewer(host: HTMLElement, page: DotNet): Viewer | null {
   }
 }
 
-export function show(viewer: Viewer, scene: string): void {
-  viewer.show(JSON.parse(scene) as Scene);
-}
-
 /** Makes the things in a drawing pickable; the .NET side hears what is picked. */
-export function listenForPicks(figure: HTMLElement, page: DotNet): Picks {
+export function listenForPicks(page: DotNet, figure: HTMLElement): Picks {
   return new Picks(figure, (id) => void page.invokeMethodAsync("Picked", id));
 }
 
+interface PageHalf {
+  /** Brings what is selected into sight in the lists. */
+  reveal: () => void;
+  close: () => void;
+}
+
 /** Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y anywhere on the page, but not in a field that is being typed in. */
-export function listenForUndo(page: DotNet): { stop: () => void } {
+export function openPage(page: DotNet): PageHalf {
+  const until = new AbortController();
+  // A field whose text was typed in and not yet taken keeps the browser's own undo.
+  let typedIn: EventTarget | null = null;
   const onKey = (event: KeyboardEvent) => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || isBeingTyped(event.target)) return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.target === typedIn) return;
     const key = event.key.toLowerCase();
     if (key !== "z" && key !== "y") return;
     event.preventDefault();
     void page.invokeMethodAsync(key === "y" || event.shiftKey ? "Redo" : "Undo");
   };
-  addEventListener("keydown", onKey);
-  return { stop: () => removeEventListener("keydown", onKey) };
+  addEventListener("keydown", onKey, until);
+  addEventListener("input", (event) => (typedIn = event.target), until);
+  addEventListener("change", () => (typedIn = null), until);
+  return { reveal, close: () => until.abort() };
 }
 
-/** A field whose text was changed keeps the browser's own undo; one that was not is left to the page. */
-function isBeingTyped(target: EventTarget | null): boolean {
-  return target instanceof HTMLInputElement && target.type === "text" && target.value !== target.defaultValue;
+function reveal(): void {
+  for (const chosen of document.querySelectorAll(".piece.is-selected, tr.is-selected")) {
+    const list = chosen.closest(".pieces, .parts");
+    // Only within its own list: the page itself stays where it is.
+    if (!list || list.scrollHeight <= list.clientHeight) continue;
+    const [outer, inner] = [list.getBoundingClientRect(), chosen.getBoundingClientRect()];
+    if (inner.top < outer.top || inner.top > outer.bottom - 80) list.scrollTop += inner.top - outer.top - 16;
+  }
 }

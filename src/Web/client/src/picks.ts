@@ -3,6 +3,7 @@
 /** Tells what is clicked in a drawing, and marks what is selected elsewhere. */
 export class Picks {
   private readonly watching: MutationObserver;
+  private readonly measuring: ResizeObserver;
   private selected: string | null = null;
 
   constructor(
@@ -16,6 +17,8 @@ export class Picks {
     // A new drawing takes the place of the old one when the job changes: it is made ready before it is seen.
     this.watching = new MutationObserver(() => this.ready());
     this.watching.observe(figure, { childList: true });
+    this.measuring = new ResizeObserver(() => this.letMove());
+    this.measuring.observe(figure);
     this.ready();
   }
 
@@ -27,8 +30,15 @@ export class Picks {
     }
   }
 
-  stop(): void {
+  close(): void {
     this.watching.disconnect();
+    this.measuring.disconnect();
+  }
+
+  /** A drawing wider than its frame is moved sideways, by keys too. */
+  private letMove(): void {
+    if (this.figure.scrollWidth > this.figure.clientWidth) this.figure.tabIndex = 0;
+    else this.figure.removeAttribute("tabindex");
   }
 
   private ready(): void {

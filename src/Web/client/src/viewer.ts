@@ -73,8 +73,9 @@ export class Viewer {
     this.resize();
   }
 
-  show(scene: Scene): void {
-    this.scene = scene;
+  /** Shows a scene, written as JSON. */
+  show(scene: string): void {
+    this.scene = JSON.parse(scene) as Scene;
     this.rebuild();
     if (!this.isPlaced) this.look("corner");
     this.isPlaced = true;
@@ -108,7 +109,7 @@ export class Viewer {
     this.fit(this.camera.position.clone().sub(this.controls.target).normalize());
   }
 
-  dispose(): void {
+  close(): void {
     this.watching.disconnect();
     this.stopThemes();
     this.controls.dispose();
