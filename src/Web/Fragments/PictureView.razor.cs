@@ -9,6 +9,7 @@ public sealed partial class PictureView : ComponentBase, IAsyncDisposable
 {
     private ElementReference _figure;
     private BrowserHalf _picks = null!;
+    private string? _marked;
 
     /// <summary>Whose desk it is on.</summary>
     [Parameter, EditorRequired]
@@ -33,7 +34,10 @@ public sealed partial class PictureView : ComponentBase, IAsyncDisposable
     {
         if (firstRender)
             await _picks.Open("listenForPicks", this, _figure);
-        await _picks.Tell("mark", Desk.Selected);
+        if (_marked == Desk.Selected)
+            return;
+        _marked = Desk.Selected;
+        await _picks.Tell("mark", _marked);
     }
 
     /// <inheritdoc/>

@@ -7,6 +7,9 @@ namespace Nookwright.Web.Sessions;
 /// <param name="found">Told of every better plan, and at the end.</param>
 internal sealed class BackgroundPlanning(Action<Workbook, Planning> found)
 {
+    /// <summary>The page shows an edit first, with both hands; nobody sees a plan this much later.</summary>
+    private static readonly TimeSpan ForThePage = TimeSpan.FromMilliseconds(80);
+
     private CancellationTokenSource _stop = new();
 
     /// <summary>Stops what is being planned and begins anew.</summary>
@@ -18,10 +21,11 @@ internal sealed class BackgroundPlanning(Action<Workbook, Planning> found)
         _ = Task.Run(() => Run(workbook, stop), CancellationToken.None);
     }
 
-    private void Run(Workbook workbook, CancellationToken stop)
+    private async Task Run(Workbook workbook, CancellationToken stop)
     {
         try
         {
+            await Task.Delay(ForThePage, stop);
             var improvements = 0;
             var better = new Told<Plan>(plan =>
                 found(workbook with { Plan = plan }, new(IsUnderWay: true, ++improvements))

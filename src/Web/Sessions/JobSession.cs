@@ -61,7 +61,7 @@ public sealed class JobSession
         {
             if (!edit(Now.Project).Take(out var edited, out var refusal))
                 return refusal;
-            return edited.Equals(Now.Project) ? null : Move(Now.History.Edit(name, _ => edited));
+            return SayTheSame(edited, Now.Project) ? null : Move(Now.History.Edit(name, _ => edited));
         }
     }
 
@@ -119,6 +119,8 @@ public sealed class JobSession
             return Move(Now.History);
         }
     }
+
+    private static bool SayTheSame(Project a, Project b) => JobFile.Write(a) == JobFile.Write(b);
 
     private Refusal? Move(History to)
     {

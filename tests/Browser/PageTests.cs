@@ -1,0 +1,89 @@
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Nookwright.Browser.Chromium))]
+
+namespace Nookwright.Browser;
+
+/// <summary>Each test has the program, its jobs and a browser window to itself.</summary>
+public abstract class PageTests(Chromium chromium) : IAsyncLifetime
+{
+    /// <summary>The demo in inches.</summary>
+    protected const string Demo = "window-nook";
+
+    private readonly JobCopies _jobs = new();
+    private RunningWeb _web = null!;
+    private IBrowserContext _window = null!;
+
+    /// <summary>What the browser complained about.</summary>
+    private readonly List<string> _complaints = [];
+
+    protected IPage Page { get; private set; } = null!;
+
+    protected string DemoFile => _jobs.FileOf(Demo);
+
+    protected string Address => _web.Address;
+
+    /// <summary>How the window is made.</summary>
+    protected virtual BrowserNewContextOptions Window =>
+        new()
+        {
+            ViewportSize = new() { Width = 1400, Height = 900 },
+        };
+
+    public async ValueTask InitializeAsync()
+    {
+        _web = await RunningWeb.Start(_jobs.Folder);
+        _window = await chromium.Browser.NewContextAsync(Window);
+        Page = await NewPage();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _window.CloseAsync();
+        await _web.DisposeAsync();
+        _jobs.Dispose();
+        GC.SuppressFinalize(this);
+        Assert.Empty(_complaints);
+    }
+
+    /// <summary>Opens a place of the demo and waits until it can be worked in.</summary>
+    protected async Task Open(string place, IPage? page = null)
+    {
+        page ??= Page;
+        await page.GotoAsync($"{Address}/job/{Demo}/{place}");
+        await Assertions.Expect(page.Locator("main:not([inert])")).ToBeVisibleAsync();
+    }
+
+    /// <summary>A second tab beside the first.</summary>
+    protected async Task<IPage> NewPage()
+    {
+        var page = await _window.NewPageAsync();
+        page.PageError += (_, complaint) => _complaints.Add(complaint);
+        page.Console += (_, message) =>
+        {
+            if (message.Text.Contains("unhandled exception", StringComparison.Ordinal))
+                _complaints.Add(message.Text);
+        };
+        return page;
+    }
+
+    /// <summary>Ends the program as a power cut would, and starts it again at the same address.</summary>
+    protected async Task KillAndStartAgain()
+    {
+        var port = _web.Port;
+        await _web.Kill();
+        await _web.DisposeAsync();
+        _web = await RunningWeb.Start(_jobs.Folder, port);
+    }
+
+    /// <summary>Types a text into a field of the document and leaves the field.</summary>
+    protected async Task Type(string fieldPath, string text)
+    {
+        var field = Field(fieldPath).GetByRole(AriaRole.Textbox);
+        await field.FillAsync(text);
+        await field.BlurAsync();
+    }
+
+    /// <summary>A field of the document on the page.</summary>
+    protected ILocator Field(string fieldPath) => Page.Locator($"[data-field='{fieldPath}']");
+}
