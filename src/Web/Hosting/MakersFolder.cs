@@ -6,6 +6,8 @@ namespace Nookwright.Web.Hosting;
 /// <remarks>The demos that come with the program are never written to; deleting the folder brings fresh copies.</remarks>
 public static class MakersFolder
 {
+    private const string FirstDemo = "window-nook";
+
     private static string Demos => Path.Combine(AppContext.BaseDirectory, "demo");
 
     /// <summary>Opens it, and makes it when it is not there.</summary>
@@ -20,6 +22,6 @@ public static class MakersFolder
         return JobFolder.WithDemos(Path.Combine(home, "Nookwright"), Demos);
     }
 
-    /// <summary>The job to open at the start, or null to show the list.</summary>
-    public static string? FirstJob(JobFolder folder) => folder.Jobs.Count > 0 ? folder.Jobs[0] : null;
+    /// <summary>The job to open at the start: the demo while it is there; else null, and the list is shown.</summary>
+    public static string? FirstJob(JobFolder folder) => folder.FileOf(FirstDemo) is null ? null : FirstDemo;
 }

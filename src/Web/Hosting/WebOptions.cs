@@ -32,6 +32,7 @@ public sealed record WebOptions(string? Folder, int Port, bool OpensBrowser)
     };
 
     /// <summary>Reads the command line and runs with what it says; help and refusals are printed.</summary>
+    /// <returns>What the run returns, or 2 when the command line cannot be taken.</returns>
     public static Task<int> Run(string[] arguments, Func<WebOptions, Task<int>> run)
     {
         var command = new RootCommand("Shows jobs in the browser, served on this machine only.")
@@ -46,7 +47,12 @@ public sealed record WebOptions(string? Folder, int Port, bool OpensBrowser)
                 result.AddError("A port is a number from 0 to 65535; 0 takes any free one.");
         });
         command.SetAction((parsed, _) => run(Of(parsed)));
-        return command.Parse(arguments).InvokeAsync();
+        var parsed = command.Parse(arguments);
+        if (parsed.Errors.Count == 0)
+            return parsed.InvokeAsync();
+        foreach (var error in parsed.Errors)
+            Console.Error.WriteLine($"{error.Message} See --help.");
+        return Task.FromResult(2);
     }
 
     private static WebOptions Of(ParseResult parsed) =>

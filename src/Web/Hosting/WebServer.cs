@@ -1,4 +1,6 @@
 using System.Net;
+using System.Net.Sockets;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -14,25 +16,32 @@ public static class WebServer
     /// <returns>0, or 2 when it could not start with what was asked for.</returns>
     public static async Task<int> Run(WebOptions options)
     {
-        var isMakersOwn = options.Folder is null;
-        var folder = isMakersOwn ? MakersFolder.Open() : new JobFolder(options.Folder!);
-        await using var server = Build(options, folder);
         try
         {
+            var folder = options.Folder is { } named ? new JobFolder(named) : MakersFolder.Open();
+            await using var server = Build(options, folder);
             await server.StartAsync();
+            Announce(server, folder, options);
+            await server.WaitForShutdownAsync();
+            return 0;
         }
-        catch (IOException trouble)
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or SocketException)
         {
-            Console.Error.WriteLine(
-                $"Port {options.Port} on 127.0.0.1 cannot be used ({trouble.Message.TrimEnd('.')}). Stop the other program, or choose "
-                    + "another port with --port; --port 0 takes any free one."
-            );
+            Console.Error.WriteLine(WhyNot(trouble, options));
             return 2;
         }
-        Announce(server, folder, options, isMakersOwn ? MakersFolder.FirstJob(folder) : null);
-        await server.WaitForShutdownAsync();
-        return 0;
     }
+
+    private static string WhyNot(Exception trouble, WebOptions options) =>
+        trouble switch
+        {
+            { InnerException: AddressInUseException } =>
+                $"Port {options.Port} on 127.0.0.1 is taken; perhaps Nookwright is at http://127.0.0.1:{options.Port} already. "
+                    + "Stop the other program, or choose another port: --port 0 takes any free one.",
+            SocketException =>
+                $"Port {options.Port} on 127.0.0.1 may not be used ({trouble.Message}): choose another with --port.",
+            _ => $"{trouble.Message} Choose another folder with --folder.",
+        };
 
     private static WebApplication Build(WebOptions options, JobFolder folder)
     {
@@ -45,6 +54,8 @@ public static class WebServer
         builder.Logging.ClearProviders().AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
         // Its keys are for this run only and never stored, which it warns about.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        // Told in our own words by Run.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.Configuration["AllowedHosts"] = "127.0.0.1;localhost";
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
@@ -63,16 +74,17 @@ public static class WebServer
         return server;
     }
 
-    private static void Announce(WebApplication server, JobFolder folder, WebOptions options, string? job)
+    private static void Announce(WebApplication server, JobFolder folder, WebOptions options)
     {
-        var address = server
-            .Services.GetRequiredService<IServer>()
-            .Features.Get<IServerAddressesFeature>()!
-            .Addresses.First();
+        var address = AddressOf(server);
         Console.WriteLine($"Nookwright is at {address}");
         Console.WriteLine($"Jobs are in {folder.Path}");
         Console.WriteLine("Stop it with Ctrl+C; every edit is saved as it is made.");
+        var job = options.Folder is null ? MakersFolder.FirstJob(folder) : null;
         if (options.OpensBrowser)
             BrowserOpening.TryOpen(job is null ? address : $"{address}/{JobAddress.Of(job)}");
     }
+
+    private static string AddressOf(WebApplication server) =>
+        server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
 }
