@@ -8,6 +8,11 @@ namespace Nookwright.Cli.Commands;
 /// <summary><c>nookwright cut</c>: the cutting plan of a job, or of a bare list of parts and stock.</summary>
 public static class CutCommand
 {
+    private static readonly Option<bool> SheetsFirst = new("--sheets-first")
+    {
+        Description = "Plan for the fewest sheets instead: more visits, and parts that match may be cut at several.",
+    };
+
     /// <summary>The command.</summary>
     public static Command Make(Terminal console)
     {
@@ -21,7 +26,7 @@ public static class CutCommand
         {
             job,
         };
-        foreach (var option in (Option[])[.. list.All, JobArgument.Json, JobArgument.Out])
+        foreach (var option in (Option[])[.. list.All, SheetsFirst, JobArgument.Json, JobArgument.Out])
             command.Add(option);
         command.SetAction(parsed =>
             (parsed.GetValue(job), list.IsGiven(parsed)) switch
@@ -41,7 +46,7 @@ public static class CutCommand
             path,
             (opened, workbook) =>
             {
-                var planned = workbook.WithPlan();
+                var planned = (workbook with { CutRequest = Ruled(workbook.CutRequest, parsed) }).WithPlan();
                 JobArgument.SayTrouble(console, opened, path, planned);
                 Answer(console, parsed, planned.Plan!, planned.CutRequest, planned.Lengths, planned.Project.Units);
                 return JobArgument.ExitOf(planned);
@@ -53,6 +58,7 @@ public static class CutCommand
         if (!list.Request(parsed).Take(out var request, out var refusal))
             return console.Refuse([refusal]);
         var unit = list.Unit(parsed);
+        request = Ruled(request, parsed);
         var plan = Planner.Plan(request);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
             console.Errors.WriteLine($"{JobArgument.Word(finding.Severity)}: {finding.Message} [{finding.Rule}]");
@@ -60,6 +66,15 @@ public static class CutCommand
         Answer(console, parsed, plan, request, lengths, unit);
         return (int)(plan.Findings.Any(f => f.Severity == Severity.MustMend) ? Exit.MustMend : Exit.Done);
     }
+
+    private static CutRequest Ruled(CutRequest request, ParseResult parsed) =>
+        parsed.GetValue(SheetsFirst)
+            ? request with
+            {
+                Matches = [],
+                Rules = request.Rules with { VisitsFirst = false },
+            }
+            : request;
 
     private static void Answer(
         Terminal console,

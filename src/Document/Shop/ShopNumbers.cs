@@ -20,8 +20,8 @@ public static class ShopNumbers
         var read = new ShopLengths(unit);
         var (table, track) = (shop.TableSaw, shop.TrackSaw);
         var limits = new SawLimits(
-            read.Positive(table.Kerf, "shop/tableSaw/kerf", In(0, 1, 8), Mm(3.2m)),
-            read.Positive(track.Kerf, "shop/trackSaw/kerf", In(0, 3, 32), Mm(2.2m)),
+            read.NotNegative(table.Kerf, "shop/tableSaw/kerf", In(0, 1, 8), Mm(3.2m)),
+            read.NotNegative(track.Kerf, "shop/trackSaw/kerf", In(0, 3, 32), Mm(2.2m)),
             read.NotNegative(shop.Dressing, "shop/dressing", In(0, 1, 4), Mm(6)),
             read.Positive(table.RipReach, "shop/tableSaw/ripReach", In(30), Mm(760)),
             read.Positive(table.CrosscutReach, "shop/tableSaw/crosscutReach", In(96), Mm(2440)),

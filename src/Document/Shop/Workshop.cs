@@ -114,7 +114,7 @@ public enum EdgingKind
 /// <summary>The table saw: a fence for rips, a stop for crosscuts.</summary>
 public sealed record TableSaw : Kept
 {
-    /// <summary>What the blade takes away; 1/8 in or 3.2 mm.</summary>
+    /// <summary>What the blade takes away; 1/8 in or 3.2 mm. Zero for a list that has kerf in its sizes, or none.</summary>
     public SizeText? Kerf { get; init; }
 
     /// <summary>The widest setting of the fence; 30 in or 760 mm (the maker's own).</summary>
@@ -127,7 +127,7 @@ public sealed record TableSaw : Kept
 /// <summary>The track saw.</summary>
 public sealed record TrackSaw : Kept
 {
-    /// <summary>What the blade takes away; 3/32 in or 2.2 mm.</summary>
+    /// <summary>What the blade takes away; 3/32 in or 2.2 mm. Zero for a list that has kerf in its sizes, or none.</summary>
     public SizeText? Kerf { get; init; }
 
     /// <summary>The longest cut the track makes; 9 ft or 2750 mm (the maker's own).</summary>

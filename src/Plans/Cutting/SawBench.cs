@@ -11,10 +11,13 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
     /// <summary>What lies on the bench.</summary>
     public IReadOnlyDictionary<string, BenchPiece> Here => _here;
 
+    /// <summary>A shop that dresses nothing measures from any straight edge, the sheet's own and the track saw's.</summary>
+    private bool TrustsEdges => saws.Dressing == Length.Zero;
+
     /// <summary>Lays a whole sheet on the bench; its factory edges are true only where the shop trusts them.</summary>
     public void Lay(PlanSheet sheet)
     {
-        var edge = new BenchEdge(saws.Dressing == Length.Zero);
+        var edge = new BenchEdge(TrustsEdges);
         _here[sheet.Workpiece] = new(
             sheet.Workpiece,
             sheet.Number,
@@ -108,7 +111,7 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
         var side = piece.Side(cut.Along);
         var taken = cut.Kind == CutKind.Dressing ? TakenOff(cut, visit) : cut.Distance + Kerf(visit);
         var left = side.Size - taken;
-        var isTrue = cut.Kind != CutKind.Breakdown;
+        var isTrue = cut.Kind != CutKind.Breakdown || TrustsEdges;
         return PutOne(cut.Gives, "gives", cut.Distance, GivesSide(cut, side, isTrue, visit), cut, piece, visit)
             ?? PutOne(cut.Leaves, "leaves", left, LeavesSide(cut, side, left, isTrue), cut, piece, visit);
     }
