@@ -108,6 +108,19 @@ public sealed class Commands : IDisposable
         );
     }
 
+    /// <summary>As the published instances are cut: no kerf, no dressing, sheets alone.</summary>
+    [Theory]
+    [InlineData]
+    [InlineData("--sheets-first")]
+    public void A_list_is_cut_without_kerf_and_dressing_when_the_shop_says_so(params string[] more)
+    {
+        var shop = Write("shop.json", """{ "tableSaw": { "kerf": 0 }, "trackSaw": { "kerf": 0 }, "dressing": 0 }""");
+        var parts = Write("parts.csv", "label,quantity,length,width,grain\na,2,48,48,length\nb,4,48,24,length\n");
+        var asked = Asked.For(["cut", "--parts", parts, "--stock", Stock(), "--shop", shop, "--json", .. more]);
+        Assert.Equal((0, ""), (asked.Exit, asked.Errors));
+        Assert.Equal((2, 0.0), ((int)asked.Json["sheets"]!, (double)asked.Json["waste"]!));
+    }
+
     [Fact]
     public void A_list_without_its_stock_is_refused()
     {

@@ -37,13 +37,13 @@ public class ShopNumbersTests
         var shop = new Workshop
         {
             ChunkLength = "long",
-            TrackSaw = new() { Kerf = "0" },
+            TrackSaw = new() { TrackLength = "0" },
             Allowance = "-1 in",
         };
         ShopNumbers.LimitsOf(shop, LengthUnit.Inches, out var refusals);
-        Assert.Equal(["shop/trackSaw/kerf", "shop/chunkLength", "shop/allowance"], refusals.Select(r => r.Field));
+        Assert.Equal(["shop/trackSaw/trackLength", "shop/chunkLength", "shop/allowance"], refusals.Select(r => r.Field));
         Assert.Equal(
-            "shop/trackSaw/kerf: \"0\" is not above zero, and nothing in a shop is as small: write its real size.",
+            "shop/trackSaw/trackLength: \"0\" is not above zero, and nothing in a shop is as small: write its real size.",
             ShopNumbers.LimitsOf(shop, LengthUnit.Inches).Refusal.ToString()
         );
         Assert.Equal("\"-1 in\" is below zero: write 0 for none.", refusals[2].Message);
