@@ -45,6 +45,7 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
             var stock in job
                 .Stocks.Where(s => s.Material == blank.Material)
                 .OrderBy(s => !s.Piece.IsOffcut)
+                .ThenBy(s => !IsTakenAnyway(s))
                 .ThenBy(s => s.Area)
         )
         {
@@ -62,6 +63,16 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
             return true;
         }
         return false;
+    }
+
+    /// <summary>True when something else fits on no other kind of sheet, so that one of this kind is opened whatever happens.</summary>
+    private bool IsTakenAnyway(Stock stock)
+    {
+        var others = job.Stocks.Where(s => s.Material == stock.Material && s.Index != stock.Index).ToList();
+        bool FitsOn(Item item, Stock s) => ItemFindings.Fits(item, s, job.Saws, job.Request.Rules);
+        return others.Count > 0
+            && job.Items.Where(i => i.Material == stock.Material)
+                .Any(i => FitsOn(i, stock) && !others.Any(s => FitsOn(i, s)));
     }
 
     private bool CanCut(Rough leaf, Turn turn) =>

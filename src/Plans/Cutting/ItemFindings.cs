@@ -17,7 +17,7 @@ internal static class ItemFindings
                 "cutting.no-sheet-of-material",
                 $"is of {item.Material}, and there is no such sheet in stock; add one."
             );
-        if (!ours.Any(stock => Turns(item, stock).Any(turn => Fits(turn, stock, saws, request.Rules))))
+        if (!ours.Any(stock => Fits(item, stock, saws, request.Rules)))
             return subject.TooLarge(ours, saws);
         if (
             !ours.Any(stock =>
@@ -31,6 +31,10 @@ internal static class ItemFindings
     /// <summary>The ways an item may lie on a sheet.</summary>
     public static IEnumerable<Turn> Turns(Item item, Stock stock) =>
         item.Turns.Where(t => t.Figure || !stock.Piece.HasFigure);
+
+    /// <summary>True when the item can lie on a sheet of this kind, dressing included.</summary>
+    public static bool Fits(Item item, Stock stock, SawNumbers saws, CutRules rules) =>
+        Turns(item, stock).Any(turn => Fits(turn, stock, saws, rules));
 
     private static bool Fits(Turn turn, Stock stock, SawNumbers saws, CutRules rules) =>
         FitsOne(turn.X, stock.X, turn.MatchX && turn.SetX >= 0, turn, saws, rules)
