@@ -4,8 +4,10 @@ using Microsoft.Playwright;
 namespace Nookwright.Browser;
 
 /// <summary>Every place can be read and used by anyone, in light and in dark.</summary>
-public abstract class LookTests(Chromium chromium) : PageTests(chromium)
+public abstract class LookTests(Chromium chromium, SharedWeb web) : PageTests(chromium)
 {
+    protected override string Address => web.Address;
+
     public static TheoryData<string> Places => ["measure", "draw", "prove", "cut", "build"];
 
     [Theory]
@@ -60,14 +62,14 @@ public abstract class LookTests(Chromium chromium) : PageTests(chromium)
     }
 }
 
-public sealed class LightLaptopTests(Chromium chromium) : LookTests(chromium);
+public sealed class LightLaptopTests(Chromium chromium, SharedWeb web) : LookTests(chromium, web);
 
-public sealed class DarkLaptopTests(Chromium chromium) : LookTests(chromium)
+public sealed class DarkLaptopTests(Chromium chromium, SharedWeb web) : LookTests(chromium, web)
 {
     protected override BrowserNewContextOptions Window => new(base.Window) { ColorScheme = ColorScheme.Dark };
 }
 
-public sealed class LightPhoneTests(Chromium chromium) : LookTests(chromium)
+public sealed class LightPhoneTests(Chromium chromium, SharedWeb web) : LookTests(chromium, web)
 {
     protected override BrowserNewContextOptions Window => Phone(ColorScheme.Light);
 
@@ -80,7 +82,7 @@ public sealed class LightPhoneTests(Chromium chromium) : LookTests(chromium)
         };
 }
 
-public sealed class DarkPhoneTests(Chromium chromium) : LookTests(chromium)
+public sealed class DarkPhoneTests(Chromium chromium, SharedWeb web) : LookTests(chromium, web)
 {
     protected override BrowserNewContextOptions Window => LightPhoneTests.Phone(ColorScheme.Dark);
 }

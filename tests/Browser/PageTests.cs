@@ -1,17 +1,16 @@
 using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(Nookwright.Browser.Chromium))]
+[assembly: AssemblyFixture(typeof(Nookwright.Browser.SharedWeb))]
 
 namespace Nookwright.Browser;
 
-/// <summary>Each test has the program, its jobs and a browser window to itself.</summary>
+/// <summary>Each test has a browser window to itself.</summary>
 public abstract class PageTests(Chromium chromium) : IAsyncLifetime
 {
     /// <summary>The demo in inches.</summary>
     protected const string Demo = "window-nook";
 
-    private readonly JobCopies _jobs = new();
-    private RunningWeb _web = null!;
     private IBrowserContext _window = null!;
 
     /// <summary>What the browser complained about.</summary>
@@ -19,9 +18,8 @@ public abstract class PageTests(Chromium chromium) : IAsyncLifetime
 
     protected IPage Page { get; private set; } = null!;
 
-    protected string DemoFile => _jobs.FileOf(Demo);
-
-    protected string Address => _web.Address;
+    /// <summary>Where the program answers.</summary>
+    protected abstract string Address { get; }
 
     /// <summary>How the window is made.</summary>
     protected virtual BrowserNewContextOptions Window =>
@@ -30,18 +28,15 @@ public abstract class PageTests(Chromium chromium) : IAsyncLifetime
             ViewportSize = new() { Width = 1400, Height = 900 },
         };
 
-    public async ValueTask InitializeAsync()
+    public virtual async ValueTask InitializeAsync()
     {
-        _web = await RunningWeb.Start(_jobs.Folder);
         _window = await chromium.Browser.NewContextAsync(Window);
         Page = await NewPage();
     }
 
-    public async ValueTask DisposeAsync()
+    public virtual async ValueTask DisposeAsync()
     {
         await _window.CloseAsync();
-        await _web.DisposeAsync();
-        _jobs.Dispose();
         GC.SuppressFinalize(this);
         Assert.Empty(_complaints);
     }
@@ -51,7 +46,7 @@ public abstract class PageTests(Chromium chromium) : IAsyncLifetime
     {
         page ??= Page;
         await page.GotoAsync($"{Address}/job/{Demo}/{place}");
-        await Assertions.Expect(page.Locator("main:not([inert])")).ToBeVisibleAsync();
+        await Expect(page.Locator("main:not([inert])")).ToBeVisibleAsync();
     }
 
     /// <summary>A second tab beside the first.</summary>
@@ -65,15 +60,6 @@ public abstract class PageTests(Chromium chromium) : IAsyncLifetime
                 _complaints.Add(message.Text);
         };
         return page;
-    }
-
-    /// <summary>Ends the program as a power cut would, and starts it again at the same address.</summary>
-    protected async Task KillAndStartAgain()
-    {
-        var port = _web.Port;
-        await _web.Kill();
-        await _web.DisposeAsync();
-        _web = await RunningWeb.Start(_jobs.Folder, port);
     }
 
     /// <summary>Types a text into a field of the document and leaves the field.</summary>

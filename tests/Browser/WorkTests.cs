@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Nookwright.Browser;
 
 /// <summary>A maker opens a job, changes it, and finds it as it was left.</summary>
-public sealed class WorkTests(Chromium chromium) : PageTests(chromium)
+public sealed class WorkTests(Chromium chromium) : OwnWebTests(chromium)
 {
     private const string BoxDepth = "sizes/box-depth/size";
 
