@@ -31,11 +31,11 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
             from turn in ItemFindings.Turns(blank, sheet.Stock)
             where turn.X <= leaf.X && turn.Y <= leaf.Y && CanCut(leaf, turn)
             orderby Math.Min(leaf.X - turn.X, leaf.Y - turn.Y)
-            select (leaf, turn);
+            select (sheet.Stock, leaf, turn);
         var spot = spots.FirstOrDefault();
         if (spot.leaf is null)
             return false;
-        Cut(spot.leaf, blank, spot.turn);
+        Cut(spot.leaf, blank, spot.turn, spot.Stock);
         return true;
     }
 
@@ -57,7 +57,7 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
                 .FirstOrDefault(t => t.X <= rough.X && t.Y <= rough.Y && CanCut(rough, t));
             if (turn is null)
                 continue;
-            Cut(rough, blank, turn);
+            Cut(rough, blank, turn, stock);
             _open.Add((stock, rough));
             _taken[stock.Index]++;
             return true;
@@ -80,11 +80,14 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
         && (turn.Y == leaf.Y || leaf.X <= job.Saws.TrackLength || turn.X < leaf.X)
         && Math.Min(leaf.X, leaf.Y) <= job.Saws.TrackLength;
 
-    /// <summary>First the cut that leaves the larger piece whole, if the track reaches; then the other.</summary>
-    private void Cut(Rough leaf, Item blank, Turn turn)
+    /// <summary>
+    /// First the cut that leaves the larger piece whole, or the long side where a long part needs it, if the track reaches;
+    /// then the other.
+    /// </summary>
+    private void Cut(Rough leaf, Item blank, Turn turn, Stock stock)
     {
         var kerf = job.Saws.TrackKerf;
-        var wantsX = (leaf.X - turn.X) * leaf.Y >= (leaf.Y - turn.Y) * leaf.X;
+        var wantsX = IsTakenAnyway(stock) ? leaf.Y > leaf.X : (leaf.X - turn.X) * leaf.Y >= (leaf.Y - turn.Y) * leaf.X;
         var lengthFirst = leaf.X > job.Saws.TrackLength || (wantsX && leaf.Y <= job.Saws.TrackLength);
         SheetAxis[] axes = lengthFirst ? [SheetAxis.Length, SheetAxis.Width] : [SheetAxis.Width, SheetAxis.Length];
         foreach (var axis in axes)
