@@ -1,5 +1,6 @@
 using Nookwright.Cutting;
 using Nookwright.Measure;
+using Nookwright.Paper;
 
 namespace Nookwright.Cli;
 
@@ -17,8 +18,8 @@ public sealed class PlanText(Plan plan, CutRequest request, LengthFormat lengths
     public IEnumerable<string> Lines() => [Summary(), "", .. Sheets(), .. plan.Visits.SelectMany(Visit)];
 
     private string Summary() =>
-        $"{plan.Sheets.Count} sheets, {plan.Visits.Count} visits for {plan.DimensionsNow} distinct dimensions, "
-        + $"{plan.Cuts.Count()} cuts; executed by the virtual saw.";
+        $"{JobWords.Count(plan.Sheets.Count, "sheet")}, {JobWords.Count(plan.Visits.Count, "visit")} for "
+        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}; executed by the virtual saw.";
 
     private IEnumerable<string> Sheets()
     {
@@ -35,7 +36,7 @@ public sealed class PlanText(Plan plan, CutRequest request, LengthFormat lengths
 
     private IEnumerable<string> Visit(Visit visit)
     {
-        var saw = visit.Saw == Saw.Fence ? "fence" : "crosscut stop";
+        var saw = SawInHand.Of(visit, id => _workpieces[id]);
         yield return $"Visit {visit.Number}: {saw} at {Size(visit.Setting)}";
         foreach (var cut in visit.Cuts)
             yield return $"  {cut.Number}. {Say(cut)}";
@@ -56,7 +57,10 @@ public sealed class PlanText(Plan plan, CutRequest request, LengthFormat lengths
     private string Name(string id)
     {
         var workpiece = _workpieces[id];
-        return workpiece.Part is { } part ? $"{_parts[part].Letter} ({_parts[part].Name})" : id;
+        if (workpiece.Part is null)
+            return id;
+        var part = _parts[workpiece.Part];
+        return part.Name == part.Letter ? part.Letter : $"{part.Letter} ({part.Name})";
     }
 
     private string Awaited(Workpiece held) => held.Part is { } part ? string.Join(" and ", _parts[part].Awaits) : "?";

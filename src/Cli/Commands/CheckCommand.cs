@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Nookwright.Files;
 using Nookwright.Flow;
+using Nookwright.Paper;
 
 namespace Nookwright.Cli.Commands;
 
@@ -53,11 +54,11 @@ public static class CheckCommand
         var output = console.Output;
         output.WriteLine(workbook.Project.Name);
         output.WriteLine(
-            $"{workbook.BuiltIn.Pieces.Count} pieces, {workbook.PartList.Parts.Count} parts, {held} of them held until a reading is taken."
+            $"{JobWords.Count(workbook.BuiltIn.Pieces.Count, "piece")}, {JobWords.Count(workbook.PartList.Parts.Count, "part")}, {held} of them held until a reading is taken."
         );
         if (workbook.Plan is { } plan)
             output.WriteLine(
-                $"{plan.Sheets.Count} sheets, {plan.Visits.Count} visits for {plan.DimensionsNow} distinct dimensions."
+                $"{JobWords.Count(plan.Sheets.Count, "sheet")}, {JobWords.Count(plan.Visits.Count, "visit")} for {JobWords.Count(plan.DimensionsNow, "distinct dimension")}."
             );
         foreach (var finding in workbook.Findings.OrderByDescending(f => f.Severity))
             (finding.IsUnreadable ? console.Errors : output).WriteLine(JobArgument.Say(job, path, finding));

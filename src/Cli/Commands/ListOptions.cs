@@ -61,6 +61,7 @@ public sealed class ListOptions
                     .Then(sheets =>
                         Saws(parsed.GetValue(_shop), unit)
                             .Then(saws => BareList.Request(listed, sheets, saws, new CutRules(), parts))
+                            .Then<CutRequest>(request => request with { Units = unit })
                     )
             );
     }

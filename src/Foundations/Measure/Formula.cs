@@ -54,7 +54,9 @@ public sealed class Formula
     public Outcome<Traced> EvaluateLength(Func<string, Outcome<Traced>> lookUp, LengthUnit bare)
     {
         if (BareNumber() is { } written)
-            return Fits(Traced.Written(written * TypedUnit.Of(bare).One, Text.Trim(), Place));
+            return Fits(
+                Traced.Written(written * TypedUnit.Of(bare).One, $"{Text.Trim()} {TypedUnit.Word(bare)}", Place)
+            );
         return Evaluate(lookUp, bare).Then<Traced>(number => number.Amount.IsLength ? number : NoLength(number, bare));
     }
 
@@ -79,10 +81,10 @@ public sealed class Formula
     private Refusal NoLength(Traced number, LengthUnit bare)
     {
         var unit = TypedUnit.Word(bare);
-        var hint =
-            number.Amount.Dimension == Dimension.Number
-                ? $" Give its numbers a unit ({unit}), or multiply by 1 {unit}."
-                : "";
+        var where = _root is NamedNode { Name: var name }
+            ? $"Write the unit ({unit}) where {name} is given"
+            : $"Give its numbers a unit ({unit})";
+        var hint = number.Amount.Dimension == Dimension.Number ? $" {where}, or multiply by 1 {unit}." : "";
         return Refuse($"\"{Text.Trim()}\" comes to {number.Amount.Dimension}, and a length is wanted.{hint}") with
         {
             Rule = "formula.units",

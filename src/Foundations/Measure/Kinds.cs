@@ -37,8 +37,13 @@ internal static class Kinds
     private static string Hint(FormulaGround ground, FormulaNode bare, Traced a, Traced b)
     {
         var isWithLength = a.Amount.IsLength || b.Amount.IsLength;
-        return isWithLength && bare is LiteralNode { Measure: { HasUnit: false } number }
-            ? $" Write the unit: {number.Text} {TypedUnit.Word(ground.Bare)}."
-            : "";
+        return bare switch
+        {
+            LiteralNode { Measure: { HasUnit: false } number } when isWithLength =>
+                $" Write the unit: {number.Text} {TypedUnit.Word(ground.Bare)}.",
+            NamedNode { Name: var name } when isWithLength =>
+                $" If {name} is meant as a length, write its unit where {name} is given: a named size without a unit is a plain number.",
+            _ => "",
+        };
     }
 }

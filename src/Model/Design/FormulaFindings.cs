@@ -8,7 +8,12 @@ internal static class FormulaFindings
     /// <summary>The finding a refusal means, about the named things.</summary>
     public static Finding Of(Refusal refusal, IReadOnlyList<string> about)
     {
-        var place = refusal.Column is { } column ? $"{refusal.Field}, column {column}: " : "";
+        var place = (refusal.Field, refusal.Column) switch
+        {
+            (null, _) => "",
+            (var field, null) => $"{field}: ",
+            var (field, column) => $"{field}, column {column}: ",
+        };
         return new(refusal.Rule ?? "formula.no-result", Severity.MustMend, place + refusal.Message, about)
         {
             Field = refusal.Field,

@@ -10,12 +10,14 @@ internal sealed class RunsOfParts
 {
     private readonly LengthUnit _unit;
     private readonly Dictionary<string, Panel> _panels;
+    private readonly HashSet<string> _leftOut;
     private readonly Dictionary<string, PlaceInRun> _places = [];
 
     public RunsOfParts(Project project, IEnumerable<Panel> panels)
     {
         _unit = project.Units;
         _panels = panels.DistinctBy(panel => panel.Id).ToDictionary(panel => panel.Id);
+        _leftOut = [.. project.Pieces.Select(piece => piece.Id).Except(_panels.Values.Select(panel => panel.Piece))];
         foreach (var run in project.Runs)
             Add(run);
     }
@@ -30,6 +32,8 @@ internal sealed class RunsOfParts
     {
         var members = run.Panels.Where(id => IsFree(run, id)).Distinct().Select(id => _panels[id]).ToList();
         Findings.AddRange(Differences(run, members));
+        if (members.Count < 2 && run.Panels.Any(IsLeftOut))
+            return;
         if (members.Count < 2)
         {
             Find(
@@ -46,8 +50,13 @@ internal sealed class RunsOfParts
         Runs.Add(new(run.Id, [.. members.Select(member => member.Id)], RunDirection.HeightOf(members)));
     }
 
+    // Its piece could not be made, and that is told where it is to be mended.
+    private bool IsLeftOut(string id) => _leftOut.Contains(id.Split('.')[0]);
+
     private bool IsFree(GrainRun run, string id)
     {
+        if (IsLeftOut(id))
+            return false;
         if (!_panels.ContainsKey(id))
             Find(
                 run,

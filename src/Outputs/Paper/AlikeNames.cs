@@ -33,7 +33,7 @@ public static partial class AlikeNames
         return before + string.Join(", ", numbers.Select(number => number.Value)) + after;
     }
 
-    // A list of numbers made before counts as one.
-    [GeneratedRegex(@"\d+(?:, \d+)*")]
+    // With the letters it hangs on, as in b2; a list of numbers made before counts as one.
+    [GeneratedRegex(@"\p{L}*\d+(?:, \p{L}*\d+)*")]
     private static partial Regex Numbers();
 }

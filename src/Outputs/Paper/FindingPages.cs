@@ -38,6 +38,9 @@ internal static class FindingPages
         return flow.Pages;
     }
 
+    private static string Cited(string source) =>
+        source.EndsWith("no source", StringComparison.Ordinal) ? source : $"source: {source}";
+
     private static string Sentence(Finding finding) =>
-        LengthLabel.In(finding.Message) + (finding.Source is { } source ? $" (Source: {source}.)" : "");
+        LengthLabel.In(finding.Message) + (finding.Source is { } source ? $" ({Cited(source)})" : "");
 }

@@ -11,13 +11,7 @@ namespace Nookwright.Paper;
 public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
 {
     /// <summary>The saw and what guides it.</summary>
-    public string Saw =>
-        visit.Saw switch
-        {
-            Cutting.Saw.Fence => "Table saw, fence",
-            Cutting.Saw.Stop => IsLongRip ? "Track saw, two stops" : "Crosscut, stop",
-            _ => "Track saw",
-        };
+    public string Saw => SawInHand.Of(visit, words.Workpiece);
 
     /// <summary>From where to where the distance is, and which way the cuts go.</summary>
     public string Guide
@@ -31,8 +25,8 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
                 [SheetAxis.Length] => ", all cuts across the figure",
                 _ => "",
             };
-            var set = IsLongRip
-                ? "Two sticks of this length hold the track off the edge, one at each end"
+            var set = SawInHand.IsTrack(visit, words.Workpiece)
+                ? "From the edge to the blade's near side: mark it on two sticks and set both ends of the track by them"
                 : $"From {GuideName} to blade";
             return $"{set}{way}. Measure the first piece before you cut the rest.";
         }
@@ -55,11 +49,6 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
     public string Kept => Results(WorkpieceUse.Held);
 
     private string GuideName => visit.Saw == Cutting.Saw.Stop ? "stop" : "fence";
-
-    // A rip wider than the fence reaches: no crosscut saw makes a cut along a whole board (common practice, no source).
-    private bool IsLongRip =>
-        visit.Saw == Cutting.Saw.Stop
-        && visit.Cuts.Any(cut => cut.Kind == CutKind.Sizing && cut.Along == SheetAxis.Width);
 
     /// <summary>What goes in and what comes out: <c>S1-R1 → A × 2</c>; empty for passes that only prepare.</summary>
     public string Lead(CutChain chain) => IsSizing(chain) ? $"{chain.First.On} → {Given(chain)}" : "";

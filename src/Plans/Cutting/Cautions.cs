@@ -30,7 +30,7 @@ internal static class Cautions
         new(
             "cutting.short-edge-at-fence",
             Severity.Note,
-            $"Visit {Numbers(visits)}: some pieces have an edge at the fence that is shorter than the cut is far from it and "
+            $"{Numbers(visits)}: some pieces have an edge at the fence that is shorter than the cut is far from it and "
                 + "may turn; cut those on a sled with its stop set to the same distance.",
             [],
             Practice
@@ -40,10 +40,11 @@ internal static class Cautions
         new(
             "cutting.narrow-rip",
             Severity.Note,
-            $"Visit {Numbers(visits)}: the fence stands close to the blade; keep hands away with a push stick or block.",
+            $"{Numbers(visits)}: the fence stands close to the blade; keep hands away with a push stick or block.",
             [],
             Practice
         );
 
-    private static string Numbers(List<Visit> visits) => string.Join(", ", visits.Select(v => v.Number));
+    private static string Numbers(List<Visit> visits) =>
+        $"{(visits.Count == 1 ? "Visit" : "Visits")} {string.Join(", ", visits.Select(v => v.Number))}";
 }

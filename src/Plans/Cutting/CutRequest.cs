@@ -18,7 +18,13 @@ public sealed record CutRequest(
     IReadOnlyList<StockPiece> Stock,
     SawLimits Saws,
     CutRules Rules
-);
+)
+{
+    /// <summary>What messages say lengths in; millimetres when nobody says.</summary>
+    public LengthUnit Units { get; init; } = LengthUnit.Millimetres;
+
+    internal string Say(Length length) => LengthText.Write(length, Units);
+}
 
 /// <summary>A rectangle to cut.</summary>
 /// <param name="Id">Unique.</param>

@@ -24,7 +24,7 @@ internal static class ItemFindings
                 Turns(item, stock).Any(turn => Fits(turn, stock, saws, request.Rules) && IsInReach(turn, saws))
             )
         )
-            return subject.Finding("cutting.part-beyond-saws", subject.ReachMessage());
+            return subject.Finding("cutting.part-beyond-saws", subject.ReachMessage(saws));
         return null;
     }
 
@@ -48,21 +48,24 @@ internal static class ItemFindings
         return mustBeCut ? need < sheet : need <= sheet;
     }
 
-    private static bool IsInReach(Turn turn, SawNumbers saws)
-    {
-        if (turn is { SetX: < 0, SetY: < 0 })
-            return true;
-        var canSet = turn.Along is null
+    private static bool IsInReach(Turn turn, SawNumbers saws) =>
+        turn is { SetX: < 0, SetY: < 0 }
+        || (CanSet(turn, saws) && saws.CanHandle(Rough(turn.X, saws), Rough(turn.Y, saws)));
+
+    private static bool CanSet(Turn turn, SawNumbers saws) =>
+        turn.Along is null
             ? saws.CanSet(turn.X) && saws.CanSet(turn.Y)
             : saws.CanSet(turn.Size(turn.Along.Axis.Other()))
                 && turn.Along.Segments.SelectMany(s => s).All(m => saws.CanSet(m.Size));
-        return canSet && saws.CanHandle(turn.X + (2 * saws.Dressing), turn.Y + (2 * saws.Dressing));
-    }
+
+    private static long Rough(long size, SawNumbers saws) => size + (2 * saws.Dressing);
 
     private sealed record Subject(Item Item, CutRun? Run, CutRequest Request)
     {
         public long Smallest =>
             Item.Parts.Select(p => Request.Parts[p]).Min(p => Math.Min(p.Length.Nanometres, p.Width.Nanometres));
+
+        private string Say(long nanometres) => Request.Say(new(nanometres));
 
         private string Name => Run is null ? Request.Parts[Item.Parts[0]].Id : $"{Run.Id} (running grain)";
 
@@ -74,8 +77,8 @@ internal static class ItemFindings
             var rule = Run is null ? "cutting.part-larger-than-sheet" : "cutting.run-longer-than-sheet";
             return Finding(
                 rule,
-                $"needs {new Measure.Length(turn.X)} along the figure by {new Measure.Length(turn.Y)} across, and the largest "
-                    + $"sheet of {Item.Material} gives {largest.Length - margin} by {largest.Width - margin} after dressing; "
+                $"needs {Say(turn.X)} along the figure by {Say(turn.Y)} across, and the largest sheet of {Item.Material} gives "
+                    + $"{Request.Say(largest.Length - margin)} by {Request.Say(largest.Width - margin)} after dressing; "
                     + (
                         Run is null
                             ? "make it smaller, join it from two, let it be turned, or add a larger sheet."
@@ -84,9 +87,13 @@ internal static class ItemFindings
             );
         }
 
-        public string ReachMessage() =>
-            "is beyond the saws: a side is longer than fence and stop reach, or its chunk is larger than one person "
-            + "handles; cut it with the track saw by hand, or widen the shop's limits.";
+        public string ReachMessage(SawNumbers saws) =>
+            Item.Turns.FirstOrDefault(turn => CanSet(turn, saws)) is { } turn
+                ? $"needs a chunk of {Say(Rough(turn.X, saws))} by {Say(Rough(turn.Y, saws))} with its rough edges, and one person "
+                    + $"handles {Say(saws.ChunkLength)} by {Say(saws.ChunkWidth)} with a track of {Say(saws.TrackLength)}; join it "
+                    + "from two, or raise the shop's chunk length, chunk width or track length."
+                : $"has a side beyond the saws: the fence reaches {Say(saws.RipReach)} and the stop {Say(saws.CrosscutReach)}; "
+                    + "join it from two, or raise the shop's rip reach or crosscut reach.";
 
         public Finding Finding(string rule, string what)
         {

@@ -18,7 +18,7 @@ internal static class MatchFindings
             var now = sides.Where(s => !s.Part.IsHeld).ToList();
             var sizes = now.SelectMany(s => s.Side.Each().Select(side => (s.Part, Size: s.Part.Size(side)))).ToList();
             if (sizes.Select(s => s.Size).Distinct().Count() > 1 && !IsPairwise(match, now.Select(s => s.Part)))
-                yield return Different(match, sizes);
+                yield return Different(match, sizes, request);
         }
     }
 
@@ -36,9 +36,9 @@ internal static class MatchFindings
             [match.Id, .. match.Sides.Select(s => s.Part).Distinct()]
         );
 
-    private static Finding Different(CutMatch match, List<(CutPart Part, Length Size)> sizes)
+    private static Finding Different(CutMatch match, List<(CutPart Part, Length Size)> sizes, CutRequest request)
     {
-        var list = string.Join(", ", sizes.Select(s => $"{s.Part.Id} {s.Size}").Distinct());
+        var list = string.Join(", ", sizes.Select(s => $"{s.Part.Id} {request.Say(s.Size)}").Distinct());
         return new(
             "cutting.match-sizes-differ",
             Severity.MustMend,

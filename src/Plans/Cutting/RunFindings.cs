@@ -21,7 +21,7 @@ internal static class RunFindings
                 $"{run.Id}: its parts are of different materials; give them one."
             );
         if (parts.All(p => !p.IsHeld) && Shared(run, parts) is null)
-            return MustMend("cutting.run-heights-differ", HeightsMessage(run, parts));
+            return MustMend("cutting.run-heights-differ", HeightsMessage(run, parts, request));
         return null;
     }
 
@@ -42,9 +42,9 @@ internal static class RunFindings
         return null;
     }
 
-    private static string HeightsMessage(CutRun run, List<CutPart> parts)
+    private static string HeightsMessage(CutRun run, List<CutPart> parts, CutRequest request)
     {
-        var sizes = string.Join(", ", parts.Select(p => $"{p.Id} {p.Length} × {p.Width}"));
+        var sizes = string.Join(", ", parts.Select(p => $"{p.Id} {request.Say(p.Length)} × {request.Say(p.Width)}"));
         return $"{run.Id}: parts of a running grain share the strip's height, and these share none: {sizes}; make one side equal.";
     }
 

@@ -7,6 +7,9 @@ namespace Nookwright.Flow;
 /// <summary>Finds the numbers somebody asks about, by any name the drawings, labels and formulas use.</summary>
 public static class NumberLookup
 {
+    // Enough to see what the names are like.
+    private const int MostNamed = 6;
+
     /// <summary>The numbers of that name: one for a size; cut and finished sizes for a part's id or letter.</summary>
     /// <returns>The numbers, or a refusal with the nearest name there is.</returns>
     public static Outcome<IReadOnlyList<Traced>> Look(this Workbook workbook, string name)
@@ -32,6 +35,9 @@ public static class NumberLookup
         var names = workbook
             .BuiltIn.Sizes.Keys.Concat(workbook.Room.Sizes.Keys)
             .Concat(workbook.PartList.Parts.Select(p => p.Id));
+        var within = names.Where(n => n.StartsWith($"{name}.", StringComparison.Ordinal)).Take(MostNamed).ToList();
+        if (within.Count > 0)
+            return new($"{name} is no number itself; it has, among others, {string.Join(", ", within)}.");
         var nearest = NearestName.To(name, names);
         var hint = nearest is null ? "Name a size, a part's id or its letter." : $"Did you mean {nearest}?";
         return new($"There is no number called {name} in this job. {hint}");

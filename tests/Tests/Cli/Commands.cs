@@ -129,6 +129,34 @@ public sealed class Commands : IDisposable
         Assert.Contains("needs both --parts FILE and --stock FILE", asked.Errors);
     }
 
+    /// <summary>96 in less twice 1/4 in of dressing is 95 1/2 in; 48 in gives 47 1/2 in.</summary>
+    [Fact]
+    public void A_list_in_inches_is_answered_in_inches()
+    {
+        var parts = Write("long.csv", "label,length,width\nlong,100 1/8,20\n");
+        var asked = Asked.For("cut", "--parts", parts, "--stock", Stock());
+        Assert.Equal(1, asked.Exit);
+        Assert.Contains("needs 100 1/8 in along the figure by 20 in across", asked.Errors);
+        Assert.Contains("gives 95 1/2 in by 47 1/2 in after dressing", asked.Errors);
+    }
+
+    [Fact]
+    public void A_chunk_nobody_can_handle_is_named_with_its_limit()
+    {
+        var shop = Write("shop.json", """{ "chunkLength": "30 in", "chunkWidth": "30 in" }""");
+        var asked = Asked.For("cut", "--parts", Parts(), "--stock", Stock(), "--shop", shop);
+        Assert.Contains("one person handles 30 in by 30 in", asked.Errors);
+        Assert.Contains("side-1 needs a chunk of 30 1/2 in by 23 in", asked.Errors);
+    }
+
+    [Fact]
+    public void A_name_that_holds_numbers_tells_some_of_them()
+    {
+        var asked = Asked.For("why", Asked.Demo("window-nook"), "box-1");
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains("box-1 is no number itself; it has, among others, box-1.", asked.Errors);
+    }
+
     [Fact]
     public void A_plan_is_written_as_text_and_json_side_by_side()
     {

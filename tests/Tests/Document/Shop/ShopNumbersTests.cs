@@ -41,7 +41,10 @@ public class ShopNumbersTests
             Allowance = "-1 in",
         };
         ShopNumbers.LimitsOf(shop, LengthUnit.Inches, out var refusals);
-        Assert.Equal(["shop/trackSaw/trackLength", "shop/chunkLength", "shop/allowance"], refusals.Select(r => r.Field));
+        Assert.Equal(
+            ["shop/trackSaw/trackLength", "shop/chunkLength", "shop/allowance"],
+            refusals.Select(r => r.Field)
+        );
         Assert.Equal(
             "shop/trackSaw/trackLength: \"0\" is not above zero, and nothing in a shop is as small: write its real size.",
             ShopNumbers.LimitsOf(shop, LengthUnit.Inches).Refusal.ToString()

@@ -129,6 +129,7 @@ public class FormulaTests
     [InlineData("12 + a", 1, "Write the unit: 12 in.")]
     [InlineData("a + (12)", 5, "Write the unit: 12 in.")]
     [InlineData("a * rail + a", 12, "an area")]
+    [InlineData("a - n", 5, "write its unit where n is given")]
     [InlineData("min(a, lean)", 8, "an angle")]
     [InlineData("round(a)", 1, "wants a step")]
     [InlineData("round(a, none)", 1, "more than nought")]

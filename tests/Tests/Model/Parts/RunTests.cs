@@ -24,6 +24,24 @@ public class RunTests
     }
 
     [Fact]
+    public void A_panel_of_a_piece_that_could_not_be_made_is_not_blamed_on_the_running_grain()
+    {
+        var job = JobWith("d1.x", "notice.panel") with
+        {
+            Pieces =
+            [
+                new FreePanel
+                {
+                    Id = "notice",
+                    Length = "0 mm",
+                    Width = "300 mm",
+                },
+            ],
+        };
+        Assert.DoesNotContain(PartsOf(job, Panel("d1.x", 690, 400)).Findings, f => f.Rule.StartsWith("run."));
+    }
+
+    [Fact]
     public void Doors_of_different_height_cannot_come_off_one_strip()
     {
         var list = PartsOf(JobWith("d1.x", "d2.x"), Panel("d1.x", 690, 400), Panel("d2.x", 640, 500));

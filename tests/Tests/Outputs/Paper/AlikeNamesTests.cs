@@ -22,6 +22,13 @@ public class AlikeNamesTests
     )]
     [InlineData("member 1 of base 4; member 2 of base 5", "member 1 of base 4", "member 2 of base 5")]
     [InlineData("top; top layer 2", "top", "top layer 2")]
+    [InlineData(
+        "shelf b1, b2 of bench 3, 4",
+        "shelf b1 of bench 3",
+        "shelf b2 of bench 3",
+        "shelf b1 of bench 4",
+        "shelf b2 of bench 4"
+    )]
     [InlineData("corner filler", "corner filler", "corner filler")]
     public void Names_that_differ_in_one_number_are_told_together(string together, params string[] names) =>
         Assert.Equal(together, AlikeNames.Together(names));
