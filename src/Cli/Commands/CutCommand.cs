@@ -62,7 +62,7 @@ public static class CutCommand
         var plan = Planner.Plan(request);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
             console.Errors.WriteLine($"{JobArgument.Word(finding.Severity)}: {finding.Message} [{finding.Rule}]");
-        var lengths = unit == LengthUnit.Inches ? LengthFormat.Inches(64) : LengthFormat.Millimetres(0.1m);
+        var lengths = LengthFormat.Of(unit);
         Answer(console, parsed, plan, request, lengths, unit);
         return (int)(plan.Findings.Any(f => f.Severity == Severity.MustMend) ? Exit.MustMend : Exit.Done);
     }

@@ -45,6 +45,9 @@ public sealed record LengthFormat
     /// <summary>The same without the unit's text.</summary>
     public LengthFormat WithoutUnit => this with { ShowsUnit = false };
 
+    /// <summary>How a job shows its lengths: to 1/64 in or 0.1 mm, finer than the shop's mark, so that a measured thickness shows as it is.</summary>
+    public static LengthFormat Of(LengthUnit unit) => unit == LengthUnit.Inches ? Inches(64) : Millimetres(0.1m);
+
     /// <summary>Inches with fractions down to one part in 1, 2, 4, 8, 16, 32 or 64.</summary>
     public static LengthFormat Inches(int denominator) => new(LengthStyle.Inches, InchGrid(denominator));
 

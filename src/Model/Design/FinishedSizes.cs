@@ -107,7 +107,7 @@ internal sealed class FinishedSizes
 
     private Length ReadMark()
     {
-        var usual = _job.IsInches ? Length.FromInches(1, 1, 32) - Length.Inch : Length.FromMillimetres(0.5m);
+        var usual = _job.IsInches ? Length.FromInches(0, 1, 32) : Length.FromMillimetres(0.5m);
         if (_job.Project.Mark is not { } text)
             return usual;
         if (_job.Names.Size("mark", text).Take(out var mark, out var refusal))

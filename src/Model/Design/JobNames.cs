@@ -85,7 +85,7 @@ internal sealed class JobNames(LengthUnit bare)
 
     private Refusal NotPositive(string field, SizeText text, Traced size) =>
         new(
-            $"\"{text.Text.Trim()}\" comes to {WhyText.Amount(size.Amount, Shown.Format(bare))}; "
+            $"\"{text.Text.Trim()}\" comes to {WhyText.Amount(size.Amount, LengthFormat.Of(bare))}; "
                 + "a size must be more than nought: change it, or what it is worked out from.",
             field
         )

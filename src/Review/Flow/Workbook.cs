@@ -38,9 +38,8 @@ public sealed record Workbook(
     /// <summary>The same workbook with a plan the planner found for it.</summary>
     public Workbook WithThisPlan(Plan plan) => WorkbookSteps.Planned(this, plan);
 
-    /// <summary>How lengths of this job are shown: to 1/64 in or 0.1 mm, so that a measured thickness shows as it is.</summary>
-    public LengthFormat Lengths { get; } =
-        Project.Units == LengthUnit.Inches ? LengthFormat.Inches(64) : LengthFormat.Millimetres(0.1m);
+    /// <summary>How lengths of this job are shown.</summary>
+    public LengthFormat Lengths { get; } = LengthFormat.Of(Project.Units);
 
     /// <summary>True when something must be mended before the job can be built.</summary>
     public bool MustMend => Findings.Any(f => f.Severity == Severity.MustMend);
