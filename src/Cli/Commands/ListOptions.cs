@@ -27,14 +27,7 @@ public sealed class ListOptions
         HelpName = "JSON",
     };
 
-    private readonly Option<string> _units = new("--units")
-    {
-        Description = "What a bare number in the lists means: in or mm.",
-        DefaultValueFactory = _ => "in",
-    };
-
-    /// <summary>The options.</summary>
-    public ListOptions() => _units.AcceptOnlyFromAmong("in", "mm");
+    private readonly UnitOption _units = new("What a bare number in the lists means: in or mm.");
 
     /// <summary>All of them.</summary>
     public IReadOnlyList<Option> All => [_parts, _stock, _shop, _units];
@@ -44,8 +37,7 @@ public sealed class ListOptions
         parsed.GetValue(_parts) is not null || parsed.GetValue(_stock) is not null;
 
     /// <summary>The unit of bare numbers.</summary>
-    public LengthUnit Unit(ParseResult parsed) =>
-        parsed.GetValue(_units) == "mm" ? LengthUnit.Millimetres : LengthUnit.Inches;
+    public LengthUnit Unit(ParseResult parsed) => _units.Of(parsed);
 
     /// <summary>What is to be cut, or why the lists cannot be taken.</summary>
     public Outcome<CutRequest> Request(ParseResult parsed)

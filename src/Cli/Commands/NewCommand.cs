@@ -14,8 +14,7 @@ public static class NewCommand
     public static Command Make(Terminal console)
     {
         var name = new Argument<string>("NAME") { Description = "The job's name; the file becomes NAME.nook.json." };
-        var units = new Option<string>("--units") { Description = "in or mm.", DefaultValueFactory = _ => "in" };
-        units.AcceptOnlyFromAmong("in", "mm");
+        var units = new UnitOption("What its sizes are written and shown in: in or mm.");
         var command = new Command("new", "Makes a small job that works at once, to be made your own.")
         {
             name,
@@ -24,8 +23,8 @@ public static class NewCommand
         };
         command.SetAction(parsed =>
         {
-            var unit = parsed.GetValue(units) == "mm" ? LengthUnit.Millimetres : LengthUnit.Inches;
-            return Make(console, parsed.GetRequiredValue(name), parsed.GetValue(JobArgument.Out) ?? ".", unit);
+            var folder = parsed.GetValue(JobArgument.Out) ?? ".";
+            return Make(console, parsed.GetRequiredValue(name), folder, units.Of(parsed));
         });
         return command;
     }

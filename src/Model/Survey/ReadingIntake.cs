@@ -98,9 +98,10 @@ internal sealed class ReadingIntake(LengthUnit unit)
 
     private void Refuse(RoomReading reading, string rule, string what, string field) =>
         Findings.Add(
-            new(rule, Severity.Warning, $"Reading {reading.Id} {what}", [reading.Id])
+            new(rule, Severity.MustMend, $"Reading {reading.Id} {what}", [reading.Id])
             {
                 Field = $"room/readings/{reading.Id}/{field}",
+                IsUnreadable = true,
             }
         );
 

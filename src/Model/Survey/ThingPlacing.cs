@@ -18,6 +18,8 @@ internal sealed class ThingPlacing(
     Dictionary<string, Traced> sizes
 )
 {
+    private const string Unclear = "room.thing-unclear";
+
     private readonly AlongWalls _walls = new(readings, shape);
 
     public List<PlacedThing> Placed { get; } = [];
@@ -112,21 +114,11 @@ internal sealed class ThingPlacing(
         var path = $"room/things/{thing.Id}/{field}";
         var outcome = Formula.Read(text.Text, path).Then(sum => sum.EvaluateLength(Known, unit));
         if (!outcome.Take(out var value, out var refusal))
-            Find(thing, "room.thing-unclear", $"{thing.Id}'s {field} cannot be used: {refusal.Message}", field);
+            Find(thing, Unclear, $"{thing.Id}'s {field} cannot be used: {refusal.Message}", field);
         else if (value.Length.IsNegative && field is not ("along" or "bottom"))
-            Find(
-                thing,
-                "room.thing-unclear",
-                $"{thing.Id}'s {field} is {Print(value.Length)}; it cannot be below nought.",
-                field
-            );
+            Find(thing, Unclear, $"{thing.Id}'s {field} is {Print(value.Length)}; it cannot be below nought.", field);
         else if (value.Length.Abs() > ReadingIntake.Longest)
-            Find(
-                thing,
-                "room.thing-unclear",
-                $"{thing.Id}'s {field} is longer than any recess; look at the number again.",
-                field
-            );
+            Find(thing, Unclear, $"{thing.Id}'s {field} is longer than any recess; look at the number again.", field);
         else
             return value;
         return null;
@@ -138,7 +130,13 @@ internal sealed class ThingPlacing(
             : new Refusal($"there is no \"{name}\" among the room's readings; write the number.");
 
     private void Find(RoomThing thing, string rule, string message, string field) =>
-        Findings.Add(new(rule, Severity.Warning, message, [thing.Id]) { Field = $"room/things/{thing.Id}/{field}" });
+        Findings.Add(
+            new(rule, rule == Unclear ? Severity.MustMend : Severity.Warning, message, [thing.Id])
+            {
+                Field = $"room/things/{thing.Id}/{field}",
+                IsUnreadable = rule == Unclear,
+            }
+        );
 
     private static Traced Rule(string rule) => Traced.ByRule(Length.Zero, rule);
 

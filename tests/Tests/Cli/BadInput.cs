@@ -15,6 +15,8 @@ public sealed class BadInput : IDisposable
     [InlineData("\"size\": \"20 in\"", "\"size\": \"box-dpeth\"", "is \"box-depth\" meant?")]
     [InlineData("\"size\": \"20 in\"", "\"size\": \"20 in + 3 deg\"", "20 in is a length and 3 deg is an angle")]
     [InlineData("\"material\": \"birch\"", "\"material\": \"beech\"", "There is no material \"beech\"")]
+    [InlineData("\"value\": \"112 in\"", "\"value\": \"112 ells\"", "There is no unit \"ells\"")]
+    [InlineData("\"value\": \"112 in\"", "\"value\": \"-112 in\"", "a distance is above nought")]
     [InlineData("\"version\": 1", "\"version\": 99", "open it with a newer Nookwright")]
     [InlineData("\"units\": \"inches\"", "\"units\": \"cubits\"", "\"cubits\"")]
     public void What_cannot_be_taken_as_written_is_refused_by_file_and_line(string right, string wrong, string said)

@@ -78,6 +78,7 @@ public sealed class Commands : IDisposable
     [Theory]
     [InlineData("in")]
     [InlineData("mm")]
+    [InlineData("inches")]
     public void A_new_job_works_at_once(string units)
     {
         Assert.Equal(0, Asked.For("new", "hall", "--units", units, "--out", _folder).Exit);
