@@ -17,7 +17,9 @@ internal sealed class JobReader
     {
         _request = request;
         _saws = SawNumbers.Of(request.Saws);
-        _stocks = [.. request.Stock.Select((s, i) => new Stock(i, s, s.Material))];
+        // A sheet whose size could not be read counts as nothing, and nothing is cut from it.
+        var stock = request.Stock.Where(s => s.Length.IsPositive && s.Width.IsPositive);
+        _stocks = [.. stock.Select((s, i) => new Stock(i, s, s.Material))];
         _settings = new(request);
         _runs = PlannedRuns.Of(request, _settings);
     }
