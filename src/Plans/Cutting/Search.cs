@@ -37,9 +37,23 @@ internal sealed class Search
         foreach (var item in InOrder(_job.Items, way))
         {
             stop.ThrowIfCancellationRequested();
-            if (!PutBest(item, long.MaxValue))
+            if (!PutOnOffcut(item) && !PutBest(item, long.MaxValue))
                 _layout.Waiting.Add(item);
         }
+    }
+
+    /// <summary>What an offcut from the rack can take comes off it, so that what is bought stays whole for longer.</summary>
+    private bool PutOnOffcut(Item item)
+    {
+        Spot? best = null;
+        SheetLayout? at = null;
+        foreach (var sheet in _layout.Sheets.Where(s => s.Stock.Piece.IsOffcut && s.Stock.Material == item.Material))
+            if (_spots.Better(item, sheet, best) is var better && better != best)
+                (best, at) = (better, sheet);
+        if (best is null)
+            return _opening.Put(item, StockCost.Free + 1);
+        _layout.Put(item, at!, best.Value);
+        return true;
     }
 
     /// <summary>Tries to do with less; true when it found a way, and the layout is then the better one.</summary>

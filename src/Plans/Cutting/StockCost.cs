@@ -4,6 +4,9 @@ namespace Nookwright.Cutting;
 /// <remarks>A whole number, so that sums of equal sheets compare equal: ten-thousandths of the currency, or square millimetres.</remarks>
 internal static class StockCost
 {
+    /// <summary>The cost of what is paid for already.</summary>
+    public const long Free = 0;
+
     /// <summary>The cost of one; an offcut without a price is free.</summary>
     public static long Of(Stock stock, Job job) => Of(stock.Piece, job.Request.Stock);
 
