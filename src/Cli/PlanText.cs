@@ -7,10 +7,9 @@ namespace Nookwright.Cli;
 /// <summary>A cutting plan in plain text: sheets and their breakdown, then the visits in order.</summary>
 /// <param name="plan">The plan.</param>
 /// <param name="request">What was asked for.</param>
-/// <param name="lengths">How lengths are shown.</param>
-/// <param name="unit">What a length is written in when that would round it.</param>
-public sealed class PlanText(Plan plan, CutRequest request, LengthFormat lengths, LengthUnit unit)
+public sealed class PlanText(Plan plan, CutRequest request)
 {
+    private readonly LengthFormat _lengths = LengthFormat.Of(request.Units);
     private readonly Dictionary<string, Workpiece> _workpieces = plan.Workpieces.ToDictionary(w => w.Id);
     private readonly Dictionary<string, CutPart> _parts = request.Parts.ToDictionary(p => p.Id);
 
@@ -25,7 +24,7 @@ public sealed class PlanText(Plan plan, CutRequest request, LengthFormat lengths
     {
         foreach (var sheet in plan.Sheets)
         {
-            yield return $"Sheet {sheet.Number}: {sheet.Material}, {Size(sheet.Length)} x {Size(sheet.Width)}";
+            yield return $"Sheet {sheet.Number}: {sheet.Material}, {Size(sheet.Length)} x {Size(sheet.Width)}, its figure to the right";
             foreach (var cut in plan.Breakdown.Where(c => _workpieces[c.On].Sheet == sheet.Number))
                 yield return $"  {cut.Number}. {Say(cut)}";
             foreach (var held in plan.Workpieces.Where(w => w.Sheet == sheet.Number && w.Use == WorkpieceUse.Held))
@@ -45,26 +44,29 @@ public sealed class PlanText(Plan plan, CutRequest request, LengthFormat lengths
 
     private string Say(SawCut cut)
     {
-        var axis = cut.Along == SheetAxis.Length ? "length" : "width";
-        var from = cut.From == FromEdge.Low ? "low" : "high";
         var verb = cut.Kind == CutKind.Dressing ? "dress" : "cut";
         var gives = cut.Gives is { } g && cut.Kind != CutKind.Dressing ? $", gives {Name(g)}" : "";
         var leaves = cut.Leaves is { } l ? $", leaves {Name(l)}" : "";
         var distance = cut.Kind == CutKind.Dressing ? "" : $" {Size(cut.Distance)}";
-        return $"{verb} {Name(cut.On)}{distance} from the {from} end of its {axis}{gives}{leaves}";
+        return $"{verb} {Name(cut.On)}{distance} from its {CutWords.Edge(cut.Along, cut.From)}{gives}{leaves}";
     }
 
     private string Name(string id)
     {
         var workpiece = _workpieces[id];
-        if (workpiece.Part is null)
-            return id;
-        var part = _parts[workpiece.Part];
+        if (workpiece.Part is null || !_parts.TryGetValue(workpiece.Part, out var part))
+            return workpiece.Part is null ? id : $"{id}, for running grain {workpiece.Part}";
         return part.Name == part.Letter ? part.Letter : $"{part.Letter} ({part.Name})";
     }
 
-    private string Awaited(Workpiece held) => held.Part is { } part ? string.Join(" and ", _parts[part].Awaits) : "?";
+    /// <summary>What a held blank waits for; a running grain waits for whatever one of its parts waits for.</summary>
+    private string Awaited(Workpiece held) => string.Join(" and ", For(held).SelectMany(p => p.Awaits).Distinct());
 
-    private string Size(Length length) =>
-        lengths.IsExact(length) ? lengths.Print(length) : LengthText.Write(length, unit);
+    private IEnumerable<CutPart> For(Workpiece held)
+    {
+        var run = request.Runs.FirstOrDefault(r => r.Id == held.Part);
+        return request.Parts.Where(p => p.Id == held.Part || run?.Parts.Contains(p.Id) == true);
+    }
+
+    private string Size(Length length) => _lengths.PrintInFull(length);
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Nookwright.Cutting;
-using Nookwright.Measure;
 using Nookwright.Trouble;
 
 namespace Nookwright.Cli.Commands;
@@ -48,7 +47,7 @@ public static class CutCommand
             {
                 var planned = (workbook with { CutRequest = Ruled(workbook.CutRequest, parsed) }).WithPlan();
                 JobArgument.SayTrouble(console, opened, path, planned);
-                Answer(console, parsed, planned.Plan!, planned.CutRequest, planned.Lengths, planned.Project.Units);
+                Answer(console, parsed, planned.Plan!, planned.CutRequest);
                 return JobArgument.ExitOf(planned);
             }
         );
@@ -57,13 +56,11 @@ public static class CutCommand
     {
         if (!list.Request(parsed).Take(out var request, out var refusal))
             return console.Refuse([refusal]);
-        var unit = list.Unit(parsed);
         request = Ruled(request, parsed);
         var plan = Planner.Plan(request);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
             console.Errors.WriteLine($"{JobArgument.Word(finding.Severity)}: {finding.Message} [{finding.Rule}]");
-        var lengths = LengthFormat.Of(unit);
-        Answer(console, parsed, plan, request, lengths, unit);
+        Answer(console, parsed, plan, request);
         return (int)(plan.Findings.Any(f => f.Severity == Severity.MustMend) ? Exit.MustMend : Exit.Done);
     }
 
@@ -76,16 +73,9 @@ public static class CutCommand
             }
             : request;
 
-    private static void Answer(
-        Terminal console,
-        ParseResult parsed,
-        Plan plan,
-        CutRequest request,
-        LengthFormat lengths,
-        LengthUnit unit
-    )
+    private static void Answer(Terminal console, ParseResult parsed, Plan plan, CutRequest request)
     {
-        var text = string.Join(Environment.NewLine, new PlanText(plan, request, lengths, unit).Lines());
+        var text = string.Join(Environment.NewLine, new PlanText(plan, request).Lines());
         var json = PlanJson.Write(plan, request).TrimEnd();
         if (parsed.GetValue(JobArgument.Out) is { } folder)
         {

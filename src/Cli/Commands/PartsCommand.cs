@@ -52,9 +52,9 @@ public static class PartsCommand
             table.Row(
                 part.Letter,
                 $"{alike.Count()}",
-                lengths.Print(part.Blank?.Length ?? part.CutLength.Length) + (part.IsHeld ? " held" : ""),
-                lengths.Print(part.Blank?.Width ?? part.CutWidth.Length) + (part.IsHeld ? " held" : ""),
-                lengths.Print(part.Panel.Thickness.Length),
+                lengths.PrintInFull(part.Blank?.Length ?? part.CutLength.Length) + (part.IsHeld ? " held" : ""),
+                lengths.PrintInFull(part.Blank?.Width ?? part.CutWidth.Length) + (part.IsHeld ? " held" : ""),
+                lengths.PrintInFull(part.Panel.Thickness.Length),
                 part.Panel.Material,
                 $"{part.Panel.Figure}".ToLowerInvariant(),
                 alike.Count() > 2

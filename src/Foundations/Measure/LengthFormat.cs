@@ -73,6 +73,18 @@ public sealed record LengthFormat
     /// <summary>The text: <c>23 3/4 in</c>, <c>1'-11 3/4"</c>, <c>23.750 in</c>, <c>603.5 mm</c>.</summary>
     public string Print(Length length) => length == Length.Unlimited ? "no limit" : Split(length).ToString();
 
+    /// <summary>The text at this grid, or in thousandths where the grid would hide that the length lies between two marks.</summary>
+    public string PrintInFull(Length length) => InFull(length).Print(length);
+
+    /// <summary>This format where it tells a length exactly; else thousandths of an inch or of a millimetre.</summary>
+    public LengthFormat InFull(Length length)
+    {
+        if (IsExact(length))
+            return this;
+        var thousandths = Style == LengthStyle.Millimetres ? Millimetres(0.001m) : DecimalInches(3);
+        return thousandths with { ShowsUnit = ShowsUnit };
+    }
+
     /// <summary>The same taken apart, for setting proper fractions.</summary>
     public PrintedLength Split(Length length)
     {

@@ -1,5 +1,6 @@
 using Nookwright.Measure;
 using Nookwright.Projects;
+using Nookwright.Shop;
 using Nookwright.Trouble;
 
 namespace Nookwright.Design;
@@ -107,7 +108,7 @@ internal sealed class FinishedSizes
 
     private Length ReadMark()
     {
-        var usual = _job.IsInches ? Length.FromInches(0, 1, 32) : Length.FromMillimetres(0.5m);
+        var usual = ShopNumbers.MarkOf(null, _job.Project.Units).Value;
         if (_job.Project.Mark is not { } text)
             return usual;
         if (_job.Names.Size("mark", text).Take(out var mark, out var refusal))

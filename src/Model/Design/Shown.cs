@@ -6,12 +6,5 @@ namespace Nookwright.Design;
 internal static class Shown
 {
     /// <summary>A size, or a small amount in thousandths where it lies between two marks.</summary>
-    public static string Print(Length length, LengthUnit unit)
-    {
-        var format = LengthFormat.Of(unit);
-        return format.IsExact(length) ? format.Print(length) : Finest(unit).Print(length);
-    }
-
-    private static LengthFormat Finest(LengthUnit unit) =>
-        unit == LengthUnit.Inches ? LengthFormat.DecimalInches(3) : LengthFormat.Millimetres(0.001m);
+    public static string Print(Length length, LengthUnit unit) => LengthFormat.Of(unit).PrintInFull(length);
 }

@@ -9,9 +9,6 @@ namespace Nookwright.Paper;
 /// <summary>How the things of a job are said on paper: its sizes in its unit, its parts by letter, its workpieces as a maker sees them.</summary>
 public sealed class JobWords
 {
-    // A tape of 0.45 mm counted on two edges leaves hundredths; cards must not round them away.
-    private static readonly LengthFormat FineMillimetres = LengthFormat.Millimetres(0.01m);
-
     private readonly LengthFormat _format;
     private readonly Dictionary<string, Workpiece> _workpieces;
     private readonly ILookup<int, Workpiece> _partsOnSheet;
@@ -31,10 +28,10 @@ public sealed class JobWords
     }
 
     /// <summary>A size with its unit, to the finest mark it needs: <c>23 3⁄4 in</c>.</summary>
-    public string Size(Length length) => LengthLabel.Of(length, Exact(length));
+    public string Size(Length length) => LengthLabel.Of(length, _format.InFull(length));
 
     /// <summary>A size without its unit.</summary>
-    public string Bare(Length length) => LengthLabel.Of(length, Exact(length).WithoutUnit);
+    public string Bare(Length length) => LengthLabel.Of(length, _format.InFull(length).WithoutUnit);
 
     /// <summary>The unit alone.</summary>
     public string Unit => _format.Style == LengthStyle.Millimetres ? "mm" : "in";
@@ -116,9 +113,6 @@ public sealed class JobWords
     /// <summary>A number of things: <c>1 sheet</c>, <c>3 sheets</c>.</summary>
     public static string Count(int count, string one, string? many = null) =>
         count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
-
-    private LengthFormat Exact(Length length) =>
-        _format.IsExact(length) || _format.Style != LengthStyle.Millimetres ? _format : FineMillimetres;
 
     private static bool IsPart(Workpiece piece) =>
         piece is { Part: not null, Use: WorkpieceUse.Part or WorkpieceUse.Held };

@@ -1,37 +1,29 @@
-using Nookwright.Measure;
 using Nookwright.Trouble;
 
 namespace Nookwright.Cutting;
 
-/// <summary>What to mind at the saw.</summary>
+/// <summary>What to mind at the saw, as findings of the plan.</summary>
 internal static class Cautions
 {
     private const string Practice = "common practice, no source";
 
-    /// <summary>Narrower than this, a rip is cut with a push stick or block; 150 mm, about 6 in (common practice, no source).</summary>
-    private static readonly Length Narrow = Length.FromMillimetres(150);
-
     public static IEnumerable<Finding> Of(Plan plan, Job job)
     {
         var pieces = plan.Workpieces.ToDictionary(p => p.Id);
-        var fence = plan.Visits.Where(v => v.Saw == Saw.Fence).ToList();
-        var shortEdge = fence.Where(v => v.Cuts.Any(c => IsShortAtFence(pieces[c.On], c))).ToList();
-        if (shortEdge.Count > 0)
+        List<Visit> With(Caution caution) =>
+            [.. plan.Visits.Where(v => VisitCautions.Of(v, id => pieces[id]).Contains(caution))];
+        if (With(Caution.ShortEdge) is { Count: > 0 } shortEdge)
             yield return ShortEdge(shortEdge);
-        var narrow = fence.Where(v => v.Setting < Narrow).ToList();
-        if (narrow.Count > 0)
+        if (With(Caution.NarrowRip) is { Count: > 0 } narrow)
             yield return NarrowRip(narrow);
     }
-
-    private static bool IsShortAtFence(Workpiece piece, SawCut cut) =>
-        cut.Kind == CutKind.Sizing && (cut.Along == SheetAxis.Length ? piece.Width : piece.Length) < cut.Distance;
 
     private static Finding ShortEdge(List<Visit> visits) =>
         new(
             "cutting.short-edge-at-fence",
             Severity.Note,
-            $"{Numbers(visits)}: some pieces have an edge at the fence that is shorter than the cut is far from it and "
-                + "may turn; cut those on a sled with its stop set to the same distance.",
+            $"{Numbers(visits)}: some pieces have a short edge at the fence and may turn; "
+                + "cut those on a sled with its stop set to the same distance.",
             [],
             Practice
         );

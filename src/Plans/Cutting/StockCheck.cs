@@ -17,7 +17,7 @@ internal static class StockCheck
             return $"Sheet {sheet.Number} is of stock {sheet.Stock}, and there is none.";
         if ((stock.Material, stock.Length, stock.Width) != (sheet.Material, sheet.Length, sheet.Width))
             return $"Sheet {sheet.Number} is not of the size or material of {sheet.Stock}.";
-        return sheet.Number == index + 1 ? null : $"Sheet {sheet.Number} is the {index + 1}. in order.";
+        return sheet.Number == index + 1 ? null : $"Sheet {sheet.Number} stands in place {index + 1}.";
     }
 
     private static string? Quantities(Plan plan, CutRequest request)
@@ -45,7 +45,7 @@ internal static class StockCheck
     {
         for (var i = 0; i < plan.Visits.Count; i++)
             if (plan.Visits[i].Number != i + 1)
-                return $"Visit {plan.Visits[i].Number} is the {i + 1}. in order.";
+                return $"Visit {plan.Visits[i].Number} stands in place {i + 1}.";
         return null;
     }
 }

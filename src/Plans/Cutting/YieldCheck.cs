@@ -1,5 +1,6 @@
 using Nookwright.Measure;
 using Nookwright.Projects;
+using Nookwright.Trouble;
 
 namespace Nookwright.Cutting;
 
@@ -20,7 +21,7 @@ internal sealed class YieldCheck
         _made = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Part).ToLookup(p => p.Part ?? "");
         _kept = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Held).ToLookup(p => p.Part ?? "");
         _sheets = plan.Sheets.ToDictionary(s => s.Number);
-        _excused = [.. plan.Findings.SelectMany(f => f.About)];
+        _excused = [.. plan.Findings.Where(f => f.Severity == Severity.MustMend).SelectMany(f => f.About)];
     }
 
     /// <summary>The first thing that is wrong, as a sentence; or null.</summary>

@@ -1,0 +1,49 @@
+using Nookwright.Measure;
+
+namespace Nookwright.Cutting;
+
+/// <summary>Something to mind at a visit.</summary>
+public enum Caution
+{
+    /// <summary>The fence stands close to the blade.</summary>
+    NarrowRip,
+
+    /// <summary>A piece has a short edge at the fence and may turn.</summary>
+    ShortEdge,
+
+    /// <summary>A short piece comes off at the stop.</summary>
+    ShortPiece,
+
+    /// <summary>A piece reaches far beyond the table and may tip.</summary>
+    LargePiece,
+}
+
+/// <summary>What to mind at each visit: the one place that says so, for findings, cards and the page.</summary>
+public static class VisitCautions
+{
+    // Common practice, no source: hands stay a hand's breadth and more from the blade; a piece with a short edge at the
+    // fence turns; a piece that reaches far beyond the table tips.
+    private static readonly Length Narrow = Length.FromMillimetres(150);
+    private static readonly Length Short = Length.FromMillimetres(300);
+    private static readonly Length Large = Length.FromMillimetres(1200);
+
+    /// <summary>What to mind at a visit; nothing for pieces that are easily held.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="workpiece">The workpiece with an id.</param>
+    public static IEnumerable<Caution> Of(Visit visit, Func<string, Workpiece> workpiece)
+    {
+        var worked = visit.Cuts.Select(cut => (Cut: cut, On: workpiece(cut.On))).ToList();
+        if (visit.Saw == Saw.Fence && visit.Setting < Narrow)
+            yield return Caution.NarrowRip;
+        if (visit.Saw == Saw.Fence && worked.Any(w => IsShort(AtFence(w.Cut, w.On), visit.Setting)))
+            yield return Caution.ShortEdge;
+        if (visit.Saw == Saw.Stop && visit.Setting < Narrow)
+            yield return Caution.ShortPiece;
+        if (worked.Any(w => w.On.Length > Large || w.On.Width > Large))
+            yield return Caution.LargePiece;
+    }
+
+    private static bool IsShort(Length edge, Length setting) => edge < Short || edge < setting;
+
+    private static Length AtFence(SawCut cut, Workpiece on) => cut.Along == SheetAxis.Width ? on.Length : on.Width;
+}
