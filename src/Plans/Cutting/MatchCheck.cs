@@ -30,7 +30,7 @@ internal static class MatchCheck
     private static string? Split(CutMatch match, List<(string Part, int? Visit)> visits)
     {
         if (visits.FirstOrDefault(v => v.Visit is null) is { Part: { } uncut })
-            return $"{match.Id}: no setting gives {uncut} the size that must match.";
+            return $"{match.Id}: no one visit gives {uncut} the size that must match.";
         var odd = visits.FirstOrDefault(v => v.Visit != visits[0].Visit);
         return odd.Part is null
             ? null

@@ -39,7 +39,7 @@ internal static class PlanWriter
         return new(
             "cutting.stock-too-few",
             Severity.MustMend,
-            $"The stock of {material} is used up with {ids.Count} parts left ({string.Join(", ", ids.Take(5))}"
+            $"The stock of {material} is used up with {(ids.Count == 1 ? "1 part" : $"{ids.Count} parts")} left ({string.Join(", ", ids.Take(5))}"
                 + $"{(ids.Count > 5 ? ", …" : "")}; {squareMetres:0.00} m²); add sheets.",
             [.. items.Where(i => i.Run is not null).Select(i => i.Run!), .. ids]
         );

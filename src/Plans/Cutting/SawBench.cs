@@ -7,6 +7,7 @@ namespace Nookwright.Cutting;
 internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workpiece> records)
 {
     private readonly Dictionary<string, BenchPiece> _here = [];
+    private readonly HashSet<string> _seen = [];
 
     /// <summary>What lies on the bench.</summary>
     public IReadOnlyDictionary<string, BenchPiece> Here => _here;
@@ -14,16 +15,24 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
     /// <summary>A shop that dresses nothing measures from any straight edge, the sheet's own and the track saw's.</summary>
     private bool TrustsEdges => saws.Dressing == Length.Zero;
 
+    /// <summary>A piece the plan lists and no cut made so far has given, nor was it laid here; null when there is none.</summary>
+    public string? NeverSeen => records.Keys.FirstOrDefault(id => !_seen.Contains(id));
+
     /// <summary>Lays a whole sheet on the bench; its factory edges are true only where the shop trusts them.</summary>
-    public void Lay(PlanSheet sheet)
+    /// <returns>Why it is not the sheet the plan says, as a sentence; or null.</returns>
+    public string? Lay(PlanSheet sheet)
     {
         var edge = new BenchEdge(TrustsEdges);
-        _here[sheet.Workpiece] = new(
-            sheet.Workpiece,
-            sheet.Number,
-            new(Length.Zero, sheet.Length, edge, edge, null),
-            new(Length.Zero, sheet.Width, edge, edge, null),
-            false
+        if (_here.ContainsKey(sheet.Workpiece))
+            return $"Two sheets are called {sheet.Workpiece}.";
+        return Add(
+            new(
+                sheet.Workpiece,
+                sheet.Number,
+                new(Length.Zero, sheet.Length, edge, edge, null),
+                new(Length.Zero, sheet.Width, edge, edge, null),
+                false
+            )
         );
     }
 
@@ -132,9 +141,14 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
             return $"it {verb} no {id}: the kerf takes all of it.";
         if (_here.ContainsKey(id))
             return $"it {verb} {id}, and there is one on the bench already.";
-        var made = piece.With(cut.Along, side, id, visit is not null);
-        _here[id] = made;
-        return Agrees(made);
+        return Add(piece.With(cut.Along, side, id, visit is not null));
+    }
+
+    private string? Add(BenchPiece piece)
+    {
+        _seen.Add(piece.Id);
+        _here[piece.Id] = piece;
+        return Agrees(piece);
     }
 
     private string? Agrees(BenchPiece made)

@@ -15,10 +15,12 @@ public static class VirtualSaw
         if (StockCheck.Trouble(plan, request) is { } stock)
             return new(false, stock, null, repeats);
         var bench = new SawBench(request.Saws, plan.Workpieces.ToDictionary(p => p.Id));
-        foreach (var sheet in plan.Sheets)
-            bench.Lay(sheet);
+        if (plan.Sheets.Select(bench.Lay).FirstOrDefault(t => t is not null) is { } sheet)
+            return new(false, sheet, null, repeats);
         if (CutAll(bench, plan) is { } failed)
             return failed with { Repeats = repeats };
+        if (bench.NeverSeen is { } invented)
+            return new(false, $"{invented} is listed, and no cut gives it.", null, repeats);
         var made = YieldCheck.Trouble(plan, request, bench.Here);
         return new(made is null, made, null, repeats);
     }

@@ -21,6 +21,7 @@ internal sealed class YieldCheck
         _made = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Part).ToLookup(p => p.Part ?? "");
         _kept = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Held).ToLookup(p => p.Part ?? "");
         _sheets = plan.Sheets.ToDictionary(s => s.Number);
+        // A note or a warning goes with a part that is made.
         _excused = [.. plan.Findings.Where(f => f.Severity == Severity.MustMend).SelectMany(f => f.About)];
     }
 
