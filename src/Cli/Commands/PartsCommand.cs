@@ -104,6 +104,15 @@ public static class PartsCommand
                     blank.Awaits,
                 }
                 : null,
+            notch = part.Notch is { } notch
+                ? new
+                {
+                    length = JsonAnswer.Of(notch.Length, unit),
+                    width = JsonAnswer.Of(notch.Width, unit),
+                    notch.AtEnd,
+                    notch.AtHigh,
+                }
+                : null,
             part.Run,
         };
     }

@@ -27,15 +27,27 @@ internal sealed partial class FlatDesign
         {
             Called = CalledMain(layer),
             Outline = IsL && !IsTwoStrips ? LOutline(sizes, name) : null,
-            Edges = new BoardEdges(Job, Id).Of(
-                sizes,
-                Attitude.Level,
-                flat.Edges,
-                IsTwoStrips ? flat.LongBy with { Front = null } : flat.LongBy
-            ),
+            Edges = MainEdges(sizes),
         };
         if (IsTwoStrips)
             yield return ReturnBoard(sizes, layer, rise);
+    }
+
+    /// <summary>In an L of one panel the edges at the inside corner go on from the front, and carry what it carries.</summary>
+    private PanelEdges MainEdges(Wanted sizes)
+    {
+        var edges = new BoardEdges(Job, Id).Of(
+            sizes,
+            Attitude.Level,
+            flat.Edges,
+            IsTwoStrips ? flat.LongBy with { Front = null } : flat.LongBy
+        );
+        return IsL && !IsTwoStrips && edges.Low is { } front
+            ? edges with
+            {
+                Inner = front with { LongBy = null },
+            }
+            : edges;
     }
 
     private Board ReturnBoard(Wanted sizes, string layer, Length rise)

@@ -112,6 +112,9 @@ public sealed record PanelEdges(PanelEdge? Start, PanelEdge? End, PanelEdge? Low
     /// <summary>Four bare edges, cut to size.</summary>
     public PanelEdges()
         : this(null, null, null, null) { }
+
+    /// <summary>On the edges inside the bounding rectangle, as an L's inside corner has them; null when bare or when there are none.</summary>
+    public PanelEdge? Inner { get; init; }
 }
 
 /// <summary>An edge that is not simply bare and cut to size.</summary>

@@ -25,6 +25,9 @@ public sealed record Part(
 {
     /// <summary>True while a reading it depends on has not been taken.</summary>
     public bool IsHeld => Blank is not null;
+
+    /// <summary>What is cut out of a corner once the part has its size; null for most.</summary>
+    public Notch? Notch => Notch.Of(Panel);
 }
 
 /// <summary>What a held part is cut to until its reading is taken.</summary>

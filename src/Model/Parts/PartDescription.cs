@@ -35,7 +35,7 @@ internal static class PartDescription
     {
         var text = new StringBuilder();
         text.AppendJoin(' ', Corners(panel.Outline, turn)).Append('|');
-        text.AppendJoin(';', turn.Edges(panel.Edges).Select(Text)).Append('|');
+        text.AppendJoin(';', turn.Edges(panel.Edges).Append(panel.Edges.Inner).Select(Text)).Append('|');
         text.AppendJoin(';', panel.Machining.Select(turn.Map).Select(Text).Order(StringComparer.Ordinal));
         return text.ToString();
     }

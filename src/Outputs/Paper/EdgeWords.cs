@@ -26,6 +26,7 @@ internal static class EdgeWords
             (panel.Edges.End, ends),
             (panel.Edges.Low, sides),
             (panel.Edges.High, sides),
+            (panel.Edges.Inner, "inside corner"),
         ];
         return all.Where(e => e.Edge is not null).Select(e => (e.Edge!, e.Side));
     }
@@ -33,7 +34,7 @@ internal static class EdgeWords
     private static string Which(IEnumerable<string> sides)
     {
         var all = sides.ToList();
-        return all.Count == 4
+        return all.Count == 4 && all.All(side => side.EndsWith("edge", StringComparison.Ordinal))
             ? "all edges"
             : string.Join(" and ", all.GroupBy(s => s).Select(g => JobWords.Count(g.Count(), g.Key)));
     }

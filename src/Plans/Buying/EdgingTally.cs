@@ -46,12 +46,16 @@ internal static class EdgingTally
         var (panel, edges) = (part.Panel, part.Panel.Edges);
         var along = Length.Max(panel.Length.Length, part.CutLength.Length);
         var across = Length.Max(panel.Width.Length, part.CutWidth.Length);
+        var notch = part.Notch;
+        Length Left(Length whole, Length? cut, bool touches) => touches && cut is { } gone ? whole - gone : whole;
         var all = new (PanelEdge? Edge, Length Length)[]
         {
-            (edges.Start, across),
-            (edges.End, across),
-            (edges.Low, along),
-            (edges.High, along),
+            (edges.Start, Left(across, notch?.Width, notch is { AtEnd: false })),
+            (edges.End, Left(across, notch?.Width, notch is { AtEnd: true })),
+            (edges.Low, Left(along, notch?.Length, notch is { AtHigh: false })),
+            (edges.High, Left(along, notch?.Length, notch is { AtHigh: true })),
+            (edges.Inner, notch?.Length ?? Length.Zero),
+            (edges.Inner, notch?.Width ?? Length.Zero),
         };
         return all.Where(e => e.Edge?.Edging is not null).Select(e => new Edge(e.Edge!.Edging!, part.Id, e.Length));
     }
