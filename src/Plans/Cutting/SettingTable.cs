@@ -64,10 +64,17 @@ internal sealed class SettingTable
         var index = _request.Parts.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i);
         foreach (var match in _request.Matches)
         {
-            var sides = match.Sides.SelectMany(s => s.Side.Each().Select(side => Key(index[s.Part], side))).ToList();
+            var sides = match.Sides.SelectMany(s => Sides(index[s.Part], s.Side)).ToList();
             foreach (var bySize in sides.Where(k => _sides[k] >= 0).GroupBy(k => _sides[k]))
                 AddGroup([.. bySize]);
         }
+    }
+
+    /// <summary>Of a square, nobody can tell which side is meant once it is cut: both must match.</summary>
+    private IEnumerable<int> Sides(int part, MatchedSide side)
+    {
+        var isSquare = _request.Parts[part].Length == _request.Parts[part].Width;
+        return (isSquare ? Both : side.Each()).Select(s => Key(part, s));
     }
 
     private void AddGroup(List<int> keys)

@@ -86,6 +86,8 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
                 continue;
             if (Blink > 0 && random.NextDouble() < Blink)
                 continue;
+            if (job.Saws.Dressing == 0 && job.VisitsFirst && LeavesMatchUncut(node, span, turn, joining))
+                continue;
             if (!job.VisitsFirst || IsInOrder(node, span, turn, joining))
                 _best = new(node, turn, joining, worth.Value);
         }
@@ -130,6 +132,26 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
             return size < room;
         // At an exact fit nothing is cut off: right where a margin lies beyond, wrong where the size must come from a setting.
         return isOpen ? job.Saws.Dressing > 0 || !isMatched || !job.VisitsFirst : !job.VisitsFirst;
+    }
+
+    /// <summary>
+    /// Where no edge is dressed, the child that is visited last in a node filled to the end, or parted there by a rough cut,
+    /// is what remains, without a setting: no matched dimension may come about so, neither a sibling's nor that of what is put
+    /// into such a strip.
+    /// </summary>
+    private static bool LeavesMatchUncut(Node node, Span span, Turn turn, Joining joining)
+    {
+        var fills = joining == Joining.Child && turn.Size(span.Axis) == span.Room;
+        var isEndUncut = fills || joining == Joining.RoughRest;
+        if (isEndUncut && node.Children.Any(c => c.Leaves().Any(l => l.Turn!.Match(node.Axis))))
+            return true;
+        var across = span.Axis.Other();
+        return joining == Joining.Child
+            && !node.IsRest
+            && node.Parent is { } parent
+            && (parent.Used == parent.Along || parent.Rest is { IsRough: true })
+            && turn.Match(across)
+            && turn.Size(across) == span.Across;
     }
 
     private bool IsInOrder(Node node, Span span, Turn turn, Joining joining)
