@@ -12,10 +12,18 @@ namespace Nookwright.Cutting;
 /// For each material the price of its sheets where all prices are known, else their square metres; offcuts without a price
 /// count nothing. A sum of the two is only good for comparing plans of one request.
 /// </param>
-/// <param name="Sheets">Sheets and offcuts used.</param>
+/// <param name="Sheets">Sheets bought.</param>
+/// <param name="FromTheRack">Offcuts used, less than nothing: of two plans that buy the same, the one that clears the rack.</param>
 /// <param name="Handling">Rough cuts, dressing passes and crosscuts of pieces wider than a rip may be.</param>
-public readonly record struct PlanScore(int Missing, int Splits, int Visits, decimal Bought, int Sheets, int Handling)
-    : IComparable<PlanScore>
+public readonly record struct PlanScore(
+    int Missing,
+    int Splits,
+    int Visits,
+    decimal Bought,
+    int Sheets,
+    int FromTheRack,
+    int Handling
+) : IComparable<PlanScore>
 {
     /// <summary>The score of a plan.</summary>
     public static PlanScore Of(Plan plan, CutRequest request)
@@ -32,15 +40,16 @@ public readonly record struct PlanScore(int Missing, int Splits, int Visits, dec
             isVisitsFirst ? repeats : 0,
             isVisitsFirst ? plan.Visits.Count : 0,
             bought,
-            plan.Sheets.Count,
+            plan.Sheets.Count(s => !stock[s.Stock].IsOffcut),
+            -plan.Sheets.Count(s => stock[s.Stock].IsOffcut),
             HandlingOf(plan, request)
         );
     }
 
     /// <inheritdoc/>
     public int CompareTo(PlanScore other) =>
-        (Missing, Splits, Visits, Bought, Sheets, Handling).CompareTo(
-            (other.Missing, other.Splits, other.Visits, other.Bought, other.Sheets, other.Handling)
+        (Missing, Splits, Visits, Bought, Sheets, FromTheRack, Handling).CompareTo(
+            (other.Missing, other.Splits, other.Visits, other.Bought, other.Sheets, other.FromTheRack, other.Handling)
         );
 
     private static int HandlingOf(Plan plan, CutRequest request)

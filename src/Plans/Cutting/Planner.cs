@@ -19,23 +19,25 @@ public static class Planner
         if (request.Parts.Count > MostParts)
             return TooMany(request);
         var job = JobReader.Read(request);
-        var best = First(job, progress, stop);
-        for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
-            best = Better(best, Constructed(job, way, stop), progress);
-        return request.Rules.Effort == 0 ? best.Plan : Improved(job, best, progress, stop).Plan;
+        var best = Found(job, isRackFirst: false, progress, stop);
+        if (!request.Stock.Any(stock => stock.IsOffcut))
+            return best.Plan;
+        return Better(best, Found(job, isRackFirst: true, null, stop), progress).Plan;
     }
 
-    private static Candidate First(Job job, IProgress<Plan>? progress, CancellationToken stop)
+    private static Candidate Found(Job job, bool isRackFirst, IProgress<Plan>? progress, CancellationToken stop)
     {
-        var first = Constructed(job, 0, stop);
-        progress?.Report(first.Plan);
-        return first;
+        var best = Constructed(job, 0, isRackFirst, stop);
+        progress?.Report(best.Plan);
+        for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
+            best = Better(best, Constructed(job, way, isRackFirst, stop), progress);
+        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, progress, stop);
     }
 
-    private static Candidate Constructed(Job job, int way, CancellationToken stop)
+    private static Candidate Constructed(Job job, int way, bool isRackFirst, CancellationToken stop)
     {
         var search = new Search(job, job.Request.Rules.Seed + way);
-        search.Construct(way, stop);
+        search.Construct(way, isRackFirst, stop);
         return Candidate.Of(job, search);
     }
 

@@ -31,13 +31,16 @@ internal sealed class Search
     public Layout Layout => _layout;
 
     /// <summary>Gives every item a place, as far as there is stock; one pass.</summary>
-    public void Construct(int way, CancellationToken stop)
+    /// <param name="way">In which order, and how spots are compared.</param>
+    /// <param name="isRackFirst">True to use what offcuts can take before any sheet, which can cost a sheet: try both.</param>
+    /// <param name="stop">Stops it.</param>
+    public void Construct(int way, bool isRackFirst, CancellationToken stop)
     {
         _spots.Fit = way % 2 == 0 ? Fit.ShortSide : Fit.Area;
         foreach (var item in InOrder(_job.Items, way))
         {
             stop.ThrowIfCancellationRequested();
-            if (!PutOnOffcut(item) && !PutBest(item, long.MaxValue))
+            if (!(isRackFirst && PutOnOffcut(item)) && !PutBest(item, long.MaxValue))
                 _layout.Waiting.Add(item);
         }
     }
