@@ -7,10 +7,10 @@ namespace Nookwright.Drawing;
 /// <param name="Text">As written beside the drawing.</param>
 internal sealed record DrawingScale(double Denominator, string Text)
 {
-    // ISO 5455, table 1, and 1:25 from common practice, no source.
+    // ISO 5455, table 1, and 1:15 and 1:25 from common practice, no source.
     private static readonly DrawingScale[] Metric =
     [
-        .. new[] { 2, 5, 10, 20, 25, 50, 100, 200 }.Select(d => new DrawingScale(d, $"1:{d}")),
+        .. new[] { 2, 5, 10, 15, 20, 25, 50, 100, 200 }.Select(d => new DrawingScale(d, $"1:{d}")),
     ];
 
     // The divisions of an architect's scale; common practice, no source.

@@ -7,6 +7,9 @@ namespace Nookwright.Paper;
 /// <param name="words">The job's words.</param>
 public sealed class CutWords(JobWords words)
 {
+    /// <summary>What a track needs to lie on beside its cut; common practice, no source.</summary>
+    public static readonly Length TrackRest = Length.FromMillimetres(100);
+
     /// <summary>The edge a cut is measured from.</summary>
     public static string Edge(SheetAxis along, FromEdge from) =>
         (along, from) switch
@@ -25,8 +28,17 @@ public sealed class CutWords(JobWords words)
             cut.Kind == CutKind.Dressing
                 ? $"{cut.On}: dress the {edge}, {Dressed(cut)}."
                 : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} beyond the mark.";
-        return $"{work} {Result(cut)}";
+        return $"{work} {Result(cut)}{TrackCaution(cut)}";
     }
+
+    // The track lies on what is kept: beyond the mark is the blade.
+    private string TrackCaution(SawCut cut) =>
+        (cut.Kind == CutKind.Dressing ? cut.Leaves : cut.Gives) is { } under && Along(under, cut) < TrackRest
+            ? " Narrow: lay a spare board of the same thickness beside it to carry the track."
+            : "";
+
+    private Length Along(string id, SawCut cut) =>
+        cut.Along == SheetAxis.Length ? words.Workpiece(id).Length : words.Workpiece(id).Width;
 
     /// <summary>A dressing or parting pass at the table saw as an order.</summary>
     public string Preparing(SawCut cut)
@@ -44,12 +56,8 @@ public sealed class CutWords(JobWords words)
             : $"{words.Size(TakenOff(cut))} off";
 
     // The sliver and the kerf together.
-    private Length TakenOff(SawCut cut)
-    {
-        Length Along(string id) =>
-            cut.Along == SheetAxis.Length ? words.Workpiece(id).Length : words.Workpiece(id).Width;
-        return Along(cut.On) - (cut.Leaves is { } leaves ? Along(leaves) : Length.Zero);
-    }
+    private Length TakenOff(SawCut cut) =>
+        Along(cut.On, cut) - (cut.Leaves is { } leaves ? Along(leaves, cut) : Length.Zero);
 
     private string Result(SawCut cut)
     {
