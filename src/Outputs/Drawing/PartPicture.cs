@@ -12,6 +12,11 @@ public static class PartPicture
     private const double Margin = 2;
     private const double Largest = 7;
 
+    /// <summary>Paper a letter needs around it, in millimetres.</summary>
+    private const double Thinnest = 6;
+
+    private const double BesideSize = 3;
+
     /// <summary>The picture, as large as a frame allows.</summary>
     /// <param name="part">The part.</param>
     /// <param name="format">How lengths are shown.</param>
@@ -32,7 +37,7 @@ public static class PartPicture
         [
             new Mark.Group(
                 part.Id,
-                [.. PartMarks.Of(panel, onPaper), .. LabelOf(part, format).In(WidestRoom.In(panel.Outline, onPaper))],
+                [.. PartMarks.Of(panel, onPaper), .. Lettered(part, format, window, onPaper)],
                 panel.Name
             ),
             .. Stack(chains, ChainSide.Below, onPaper, format).Marks(window),
@@ -64,6 +69,29 @@ public static class PartPicture
             );
         }
         return onPaper;
+    }
+
+    /// <summary>The letter on the part, or beside one too thin to hold it.</summary>
+    private static IEnumerable<Mark> Lettered(Part part, LengthFormat format, Window window, OnPaper onPaper)
+    {
+        var label = LabelOf(part, format);
+        var (width, height) = (window.Width, window.Height);
+        if (Math.Min(width, height) >= Thinnest)
+            return label.In(WidestRoom.In(part.Panel.Outline, onPaper));
+        var text = $"{part.Letter}  {label.Size}".TrimEnd();
+        return width >= height
+            ? [new Mark.Label(text, new(window.Left, window.Top - 1.5), BesideSize, Bold: true)]
+            :
+            [
+                new Mark.Label(
+                    text,
+                    new(window.Left - 1.5, (window.Top + window.Bottom) / 2),
+                    BesideSize,
+                    Anchor.Middle,
+                    90,
+                    true
+                ),
+            ];
     }
 
     private static AreaLabel LabelOf(Part part, LengthFormat format)
