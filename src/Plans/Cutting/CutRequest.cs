@@ -89,7 +89,7 @@ public sealed record StockPiece(
 );
 
 /// <summary>What comes first.</summary>
-/// <param name="VisitsFirst">True for one visit per dimension, then sheets; false for sheets alone, as in the public instances.</param>
+/// <param name="VisitsFirst">True for one visit per dimension, then sheets; false for sheets alone, as in the public instances; a request for sheets alone has no match groups.</param>
 /// <param name="Seed">For whatever the search draws by lot: same request, same seed, same plan.</param>
 /// <param name="Effort">How many improvement rounds at most; 0 for the constructive plan alone.</param>
 public sealed record CutRules(bool VisitsFirst = true, int Seed = 1, int Effort = 200);

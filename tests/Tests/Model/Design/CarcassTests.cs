@@ -150,7 +150,10 @@ public class CarcassTests
             .Where(given => given.Box.Back is not { Kind: BackKind.Panel, Fixing: BackFixing.Rabbet })
             .Sample(given =>
             {
-                var panels = Built(Job(LengthUnit.Millimetres, given.Thickness, "5 mm", given.Box)).Panels.ToList();
+                var built = Built(Job(LengthUnit.Millimetres, given.Thickness, "5 mm", given.Box));
+                if (built.Findings.Any(finding => finding.Rule == "carcass.stretchers-overlap"))
+                    return; // Too shallow for two stretchers, and told so.
+                var panels = built.Panels.ToList();
                 Assert.All(Pairs(panels), pair => Assert.False(Overlap(pair.A, pair.B), $"{pair.A.Id} {pair.B.Id}"));
             });
 
