@@ -164,7 +164,7 @@ public sealed record BoxShelf : Kept
 /// <summary>Kinds of shelf in a box.</summary>
 public enum ShelfKind
 {
-    /// <summary>Joined to the sides.</summary>
+    /// <summary>Joined to the sides: let into them in a box with dadoes, butted to them otherwise and to partitions always.</summary>
     Fixed,
 
     /// <summary>Resting on pins in rows of holes.</summary>

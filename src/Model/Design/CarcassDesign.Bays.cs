@@ -4,7 +4,7 @@ using Nookwright.Measure;
 namespace Nookwright.Design;
 
 /// <summary>The partitions of a box and the bays between them.</summary>
-/// <remarks>Partitions and fixed shelves butt against their neighbours, whatever the joint at the box's corners.</remarks>
+/// <remarks>Partitions butt against bottom and top, whatever the joint at the box's corners.</remarks>
 internal sealed partial class CarcassDesign
 {
     internal int Bays => box.Partitions.Count + 1;

@@ -10,9 +10,12 @@ internal sealed partial class CarcassDesign
     public override IEnumerable<Board> Boards(Wanted sizes)
     {
         var frame = Frame(sizes);
+        var letIn = LetInShelves(sizes, frame).ToList();
         return
         [
-            .. CornerBoards(sizes, frame).Select(board => Finished(WithBackRabbet(sizes, frame, board))),
+            .. CornerBoards(sizes, frame)
+                .Select(board => board.Role == PanelRole.Side ? LetInto(board, letIn, frame) : board)
+                .Select(board => Finished(WithBackRabbet(sizes, frame, board))),
             .. BackBoards(sizes, frame),
             .. InnerBoards(sizes, frame).Select(Finished),
         ];

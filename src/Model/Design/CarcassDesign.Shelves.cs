@@ -28,8 +28,20 @@ internal sealed partial class CarcassDesign
         if (shelf.Bay > Bays)
             return sizes.Fail(NoSuchBay(shelf));
         var bay = Of(sizes, $"bay-{shelf.Bay}.width");
+        if (LetInEnds(shelf) is > 0 and var ends)
+            bay += Of(sizes, "joint-depth") * ends;
         return Clearance(sizes, shelf) is { } clearance ? bay - clearance : bay;
     }
+
+    /// <summary>How many ends of a shelf are let into a side of the box: those of a fixed shelf, in a box with dadoes.</summary>
+    /// <remarks>At a partition it butts: two dadoes of half the thickness, back to back, would leave nothing of it.</remarks>
+    private int LetInEnds(BoxShelf shelf) =>
+        IsLetInShelf(shelf) ? (shelf.Bay == 1 ? 1 : 0) + (shelf.Bay == Bays ? 1 : 0) : 0;
+
+    private bool IsLetInShelf(BoxShelf shelf) => box.Joint == Joint.Dado && shelf.Kind == ShelfKind.Fixed;
+
+    private IEnumerable<Board> LetInShelves(Wanted sizes, BoxFrame frame) =>
+        box.Shelves.Where(IsLetInShelf).Select(shelf => ShelfBoard(sizes, frame, shelf));
 
     private Traced ShelfDepth(Wanted sizes, BoxShelf shelf)
     {
@@ -60,9 +72,11 @@ internal sealed partial class CarcassDesign
     private Board ShelfBoard(Wanted sizes, BoxFrame frame, BoxShelf shelf)
     {
         var length = At(sizes, $"{shelf.Id}.length"); // First, because it knows whether there is such a bay.
-        var play = At(sizes, $"bay-{shelf.Bay}.width") - length;
+        var let = LetInEnds(shelf) > 0 ? At(sizes, "joint-depth") : Length.Zero;
+        var play = At(sizes, $"bay-{shelf.Bay}.width") + (let * LetInEnds(shelf)) - length;
+        var start = shelf.Bay == 1 ? frame.Thickness - let : frame.Thickness;
         var low = new Point3(
-            frame.Thickness + At(sizes, $"bay-{shelf.Bay}.left") + Half(play),
+            start + At(sizes, $"bay-{shelf.Bay}.left") + Half(play),
             SetBack(sizes, shelf)?.Length ?? Length.Zero,
             frame.Thickness + ShelfRise(sizes, shelf)
         );

@@ -43,6 +43,40 @@ public class InsideBoxTests
         Between(high.Z, Mm(682.4m) - Mark, Mm(682.4m));
     }
 
+    /// <summary>864.8 inside + 2 × 8.8 = 882.4, down to the mark 882; the dadoes are 8.6 or 8.8 deep, within half a mark each.</summary>
+    [Fact]
+    public void A_fixed_shelf_goes_into_dadoes_where_the_box_has_them()
+    {
+        var box = Plain with { Joint = Joint.Dado, Shelves = [Pins("s", "200") with { Kind = ShelfKind.Fixed }] };
+        var built = Built(Metric(box));
+        var inside = Size(built, "box.inside-width");
+        var length = Size(built, "box.s.length");
+        Between(length, inside + Mm(17.6m) - Mark, inside + Mm(17.6m));
+        foreach (var side in new[] { "box.left-side", "box.right-side" })
+        {
+            var (low, high) = Solid(PanelOf(built, "box.s"));
+            var (sideLow, sideHigh) = Solid(PanelOf(built, side));
+            var shared = Length.Min(high.X, sideHigh.X) - Length.Max(low.X, sideLow.X);
+            var grooves = PanelOf(built, side).Machining.OfType<Machining.Groove>();
+            Assert.Contains(grooves, groove => groove.Depth == shared && shared > Mm(8));
+        }
+    }
+
+    [Fact]
+    public void At_a_partition_a_fixed_shelf_butts_lest_two_dadoes_meet_in_it()
+    {
+        var box = Plain with
+        {
+            Joint = Joint.Dado,
+            Partitions = [new() { Id = "p" }],
+            Shelves = [Pins("s", "200") with { Kind = ShelfKind.Fixed }],
+        };
+        var built = Built(Metric(box));
+        var bay = Size(built, "box.bay-1.width");
+        Between(Size(built, "box.s.length"), bay + Mm(8.8m) - Mark, bay + Mm(8.8m));
+        Assert.DoesNotContain(PanelOf(built, "box.p").Machining, m => m is Machining.Groove);
+    }
+
     [Theory]
     [InlineData("-5")]
     [InlineData("870")]
