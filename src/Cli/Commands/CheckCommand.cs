@@ -9,32 +9,22 @@ namespace Nookwright.Cli.Commands;
 public static class CheckCommand
 {
     /// <summary>The command.</summary>
-    public static Command Make(Terminal console)
-    {
-        var command = new Command("check", "Works the job through and says what must be mended or decided.")
-        {
-            JobArgument.File,
-            JobArgument.Json,
-        };
-        command.SetAction(parsed =>
-        {
-            var path = parsed.GetRequiredValue(JobArgument.File);
-            return JobArgument.With(
-                console,
-                path,
-                (job, workbook) =>
-                {
-                    var planned = workbook.WithPlan();
-                    if (parsed.GetValue(JobArgument.Json))
-                        console.Output.WriteLine(JsonAnswer.Write(Answer(planned)));
-                    else
-                        Tell(console, path, job, planned);
-                    return JobArgument.ExitOf(planned);
-                }
-            );
-        });
-        return command;
-    }
+    public static Command Make(Terminal console) =>
+        AskedOfJob.Command(
+            console,
+            "check",
+            "Works the job through and says what must be mended or decided.",
+            [JobArgument.Json],
+            asked =>
+            {
+                var planned = asked.Workbook.WithPlan();
+                if (asked.WantsJson)
+                    console.Output.WriteLine(JsonAnswer.Write(Answer(planned)));
+                else
+                    Tell(console, asked.Path, asked.Job, planned);
+                return JobArgument.ExitOf(planned);
+            }
+        );
 
     private static object Answer(Workbook workbook) =>
         new

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Nookwright.Files;
+using Nookwright.Flow;
 using Nookwright.Paper;
 
 namespace Nookwright.Cli.Commands;
@@ -8,42 +9,36 @@ namespace Nookwright.Cli.Commands;
 public static class PacketCommand
 {
     /// <summary>The command.</summary>
-    public static Command Make(Terminal console)
-    {
-        var command = new Command("packet", "Writes everything to print for the job as one PDF.")
-        {
-            JobArgument.File,
-            JobArgument.Json,
-            JobArgument.Out,
-        };
-        command.SetAction(parsed =>
-        {
-            var path = parsed.GetRequiredValue(JobArgument.File);
-            return JobArgument.With(
-                console,
-                path,
-                (job, workbook) =>
-                {
-                    var planned = workbook.WithPlan();
-                    JobArgument.SayTrouble(console, job, path, planned);
-                    var edition = PacketEdition.Of(Today(), JobText.Write(workbook.Project));
-                    var folder = parsed.GetValue(JobArgument.Out) ?? ".";
-                    var name = Path.GetFileName(path).Replace(".nook.json", "", StringComparison.Ordinal) + ".pdf";
-                    var quiet = parsed.GetValue(JobArgument.Json) ? console with { Output = TextWriter.Null } : console;
-                    OutFolder.Write(
-                        quiet,
-                        folder,
-                        name,
-                        stream => Packet.Write(planned, planned.Project.Paper, edition, stream)
+    public static Command Make(Terminal console) =>
+        AskedOfJob.Command(
+            console,
+            "packet",
+            "Writes everything to print for the job as one PDF.",
+            [JobArgument.Json, JobArgument.Out],
+            asked =>
+            {
+                var planned = asked.Workbook.WithPlan();
+                JobArgument.SayTrouble(console, asked.Job, asked.Path, planned);
+                Write(asked.WantsJson ? console with { Output = TextWriter.Null } : console, asked, planned);
+                if (asked.WantsJson)
+                    console.Output.WriteLine(
+                        JsonAnswer.Write(new { packet = Path.Combine(Folder(asked), Name(asked)) })
                     );
-                    if (parsed.GetValue(JobArgument.Json))
-                        console.Output.WriteLine(JsonAnswer.Write(new { packet = Path.Combine(folder, name) }));
-                    return JobArgument.ExitOf(planned);
-                }
-            );
-        });
-        return command;
+                return JobArgument.ExitOf(planned);
+            }
+        );
+
+    private static void Write(Terminal console, AskedOfJob asked, Workbook planned)
+    {
+        var edition = PacketEdition.Of(Today(), JobText.Write(planned.Project));
+        void Print(Stream stream) => Packet.Write(planned, planned.Project.Paper, edition, stream);
+        OutFolder.Write(console, Folder(asked), Name(asked), Print);
     }
+
+    private static string Folder(AskedOfJob asked) => asked.Folder ?? ".";
+
+    private static string Name(AskedOfJob asked) =>
+        Path.GetFileName(asked.Path).Replace(".nook.json", "", StringComparison.Ordinal) + ".pdf";
 
     private static DateOnly Today() => DateOnly.FromDateTime(DateTime.Now);
 }

@@ -8,30 +8,22 @@ namespace Nookwright.Cli.Commands;
 public static class PartsCommand
 {
     /// <summary>The command.</summary>
-    public static Command Make(Terminal console)
-    {
-        var command = new Command("parts", "Lists every part by letter, with the sizes the saw is set to.")
-        {
-            JobArgument.File,
-            JobArgument.Json,
-            JobArgument.Out,
-        };
-        command.SetAction(parsed =>
-            JobArgument.With(
-                console,
-                parsed.GetRequiredValue(JobArgument.File),
-                (job, workbook) =>
-                {
-                    JobArgument.SayTrouble(console, job, parsed.GetRequiredValue(JobArgument.File), workbook);
-                    var json = parsed.GetValue(JobArgument.Json) || parsed.GetValue(JobArgument.Out) is not null;
-                    var text = json ? JsonAnswer.Write(Answer(workbook)) : Table(workbook);
-                    OutFolder.WriteOrSay(console, parsed.GetValue(JobArgument.Out), "parts.json", text);
-                    return JobArgument.ExitOf(workbook);
-                }
-            )
+    public static Command Make(Terminal console) =>
+        AskedOfJob.Command(
+            console,
+            "parts",
+            "Lists every part by letter, with the sizes the saw is set to.",
+            [JobArgument.Json, JobArgument.Out],
+            asked =>
+            {
+                var workbook = asked.Workbook;
+                JobArgument.SayTrouble(console, asked.Job, asked.Path, workbook);
+                var isJson = asked.WantsJson || asked.Folder is not null;
+                var text = isJson ? JsonAnswer.Write(Answer(workbook)) : Table(workbook);
+                OutFolder.WriteOrSay(console, asked.Folder, "parts.json", text);
+                return JobArgument.ExitOf(workbook);
+            }
         );
-        return command;
-    }
 
     private static string Table(Workbook workbook)
     {
