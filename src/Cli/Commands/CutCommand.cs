@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Nookwright.Cutting;
+using Nookwright.Lists;
+using Nookwright.Planning;
 using Nookwright.Trouble;
 
 namespace Nookwright.Cli.Commands;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Nookwright.Cutting;
+using Nookwright.Lists;
 using Nookwright.Measure;
 using Nookwright.Shop;
 using Nookwright.Trouble;

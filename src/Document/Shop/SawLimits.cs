@@ -22,4 +22,14 @@ public sealed record SawLimits(
     Length ChunkLength,
     Length ChunkWidth,
     Length Allowance
-);
+)
+{
+    /// <summary>The narrowest strip ripped against the fence by hand; narrower asks for a caution.</summary>
+    public Length LeastRip { get; init; }
+
+    /// <summary>The shortest edge that may ride against the fence; shorter asks for a caution.</summary>
+    public Length LeastEdge { get; init; }
+
+    /// <summary>The heaviest chunk one person handles at the table saw, in kilograms; null for no limit.</summary>
+    public decimal? ChunkKilograms { get; init; }
+}

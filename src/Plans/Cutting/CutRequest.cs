@@ -23,6 +23,9 @@ public sealed record CutRequest(
     /// <summary>What messages say lengths in; millimetres when nobody says.</summary>
     public LengthUnit Units { get; init; } = LengthUnit.Millimetres;
 
+    /// <summary>Parts the maker wants from different strips.</summary>
+    public IReadOnlyList<CutApart> Apart { get; init; } = [];
+
     internal string Say(Length length) => LengthText.Write(length, Units);
 }
 
@@ -46,6 +49,12 @@ public sealed record CutPart(
     IReadOnlyList<string> Awaits
 )
 {
+    /// <summary>The piece it belongs to; null when nobody says. Box by box, a piece's parts are finished before the next piece's.</summary>
+    public string? Piece { get; init; }
+
+    /// <summary>The stock it must come from, pinned by hand; null for any of its material.</summary>
+    public string? From { get; init; }
+
     /// <summary>True while it is only broken down oversize.</summary>
     public bool IsHeld => Awaits.Count > 0;
 }
@@ -55,6 +64,11 @@ public sealed record CutPart(
 /// <param name="Sides">Part ids with the dimension meant.</param>
 /// <param name="Because">Why.</param>
 public sealed record CutMatch(string Id, IReadOnlyList<Parts.PartSide> Sides, string Because);
+
+/// <summary>Parts that must not come from one strip: the maker wants their figure, or their errors, unlike.</summary>
+/// <param name="Id">The wish's id.</param>
+/// <param name="Parts">Part ids; no two of them share a strip.</param>
+public sealed record CutApart(string Id, IReadOnlyList<string> Parts);
 
 /// <summary>A running grain to cut: parts side by side along one strip, in order.</summary>
 /// <param name="Id">The run's id.</param>
@@ -66,6 +80,9 @@ public sealed record CutRun(string Id, IReadOnlyList<string> Parts)
     /// share; when they share both, the side across the figure, so that the strip runs along it.
     /// </summary>
     public MatchedSide? Height { get; init; }
+
+    /// <summary>Parts after which the maker allows the run to go on in another strip, where one is too short for all.</summary>
+    public IReadOnlyList<string> MaySplitAfter { get; init; } = [];
 }
 
 /// <summary>A kind of sheet, or an offcut.</summary>
@@ -86,10 +103,37 @@ public sealed record StockPiece(
     decimal? Price,
     bool IsOffcut,
     bool HasFigure
-);
+)
+{
+    /// <summary>Places nothing may be cut from, as measured from the sheet's low corner.</summary>
+    public IReadOnlyList<BadArea> Bad { get; init; } = [];
+
+    /// <summary>How far its corners are out of square, over its whole width; zero when square or not measured.</summary>
+    /// <remarks>Squaring takes this much off each end beyond the dressing.</remarks>
+    public Length OutOfSquare { get; init; }
+
+    /// <summary>True when its factory edges may be measured from undressed.</summary>
+    public bool TrustsEdges { get; init; }
+
+    /// <summary>Mass per area in kg/m²; null when unknown.</summary>
+    public decimal? KilogramsPerSquareMetre { get; init; }
+}
+
+/// <summary>A place on a sheet that nothing may be cut from: a knot, a dent, a delaminated corner.</summary>
+/// <param name="X">Its low corner along the sheet's length.</param>
+/// <param name="Y">Its low corner across.</param>
+/// <param name="Length">Along the sheet's length.</param>
+/// <param name="Width">Across.</param>
+/// <param name="Why">What is wrong there, in the maker's words; or null.</param>
+public sealed record BadArea(Length X, Length Y, Length Length, Length Width, string? Why = null);
 
 /// <summary>What comes first.</summary>
-/// <param name="VisitsFirst">True for one visit per dimension, then sheets; false for sheets alone, as in the public instances; a request for sheets alone has no match groups.</param>
-/// <param name="Seed">For whatever the search draws by lot: same request, same seed, same plan.</param>
+/// <param name="VisitsFirst">
+/// True for one visit per dimension, then sheets; false for the fewest sheets first. What must match is never split either way.
+/// </param>
+/// <param name="Seed">For whatever the search draws by lot: same request, same seed, same effort, same plan.</param>
 /// <param name="Effort">How many improvement rounds at most; 0 for the constructive plan alone.</param>
-public sealed record CutRules(bool VisitsFirst = true, int Seed = 1, int Effort = 200);
+/// <param name="BoxByBox">
+/// True to finish one piece's parts before the next piece's are begun: fewer loose pieces about, more visits.
+/// </param>
+public sealed record CutRules(bool VisitsFirst = true, int Seed = 1, int Effort = 200, bool BoxByBox = false);

@@ -8,9 +8,6 @@ internal static class StockCost
     public const long Free = 0;
 
     /// <summary>The cost of one; an offcut without a price is free.</summary>
-    public static long Of(Stock stock, Job job) => Of(stock.Piece, job.Request.Stock);
-
-    /// <summary>The cost of one; an offcut without a price is free.</summary>
     public static long Of(StockPiece piece, IReadOnlyList<StockPiece> all)
     {
         if (HasPrices(piece.Material, all))

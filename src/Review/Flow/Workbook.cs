@@ -2,6 +2,7 @@ using Nookwright.Cutting;
 using Nookwright.Design;
 using Nookwright.Measure;
 using Nookwright.Parts;
+using Nookwright.Planning;
 using Nookwright.Projects;
 using Nookwright.Survey;
 using Nookwright.Trouble;

@@ -5,7 +5,7 @@ namespace Nookwright.Web.Sessions;
 
 /// <summary>Plans in the background, one document at a time: a new one stops the planning of the one before.</summary>
 /// <param name="found">Told of every better plan, and at the end.</param>
-internal sealed class BackgroundPlanning(Action<Workbook, Planning> found)
+internal sealed class BackgroundPlanning(Action<Workbook, PlannerState> found)
 {
     /// <summary>The page shows an edit first, with both hands; nobody sees a plan this much later.</summary>
     private static readonly TimeSpan ForThePage = TimeSpan.FromMilliseconds(80);

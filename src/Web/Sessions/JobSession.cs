@@ -147,10 +147,10 @@ public sealed class JobSession
     private static JobState Derived(History history, PlanPictures before)
     {
         var workbook = Workbook.Of(history.Current);
-        return new(history, workbook, new(workbook), before, Planning.Begins);
+        return new(history, workbook, new(workbook), before, PlannerState.Begins);
     }
 
-    private void TakePlan(Workbook planned, Planning planning)
+    private void TakePlan(Workbook planned, PlannerState planning)
     {
         lock (_gate)
         {

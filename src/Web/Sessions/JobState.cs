@@ -15,7 +15,7 @@ public sealed record JobState(
     Workbook Workbook,
     JobPictures Pictures,
     PlanPictures PlanPictures,
-    Planning Planning,
+    PlannerState Planning,
     bool IsChangedOutside = false
 )
 {
@@ -26,11 +26,11 @@ public sealed record JobState(
 /// <summary>What the planner is doing.</summary>
 /// <param name="IsUnderWay">True while it looks for a better plan.</param>
 /// <param name="Improvements">How many plans it has found for this document, each better than the one before.</param>
-public sealed record Planning(bool IsUnderWay, int Improvements)
+public sealed record PlannerState(bool IsUnderWay, int Improvements)
 {
     /// <summary>Nothing is being planned.</summary>
-    public static Planning Rests { get; } = new(false, 0);
+    public static PlannerState Rests { get; } = new(false, 0);
 
     /// <summary>Just begun.</summary>
-    public static Planning Begins { get; } = new(true, 0);
+    public static PlannerState Begins { get; } = new(true, 0);
 }

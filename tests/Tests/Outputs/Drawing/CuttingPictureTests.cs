@@ -1,8 +1,8 @@
-using Nookwright.Cutting;
 using Nookwright.Design;
 using Nookwright.Drawing;
 using Nookwright.Geometry;
 using Nookwright.Measure;
+using Nookwright.Sawing;
 
 namespace Nookwright.Tests.Drawing;
 

@@ -1,6 +1,7 @@
 using Nookwright.Cutting;
 using Nookwright.Measure;
 using Nookwright.Parts;
+using Nookwright.Planning;
 using Nookwright.Projects;
 using Nookwright.Shop;
 

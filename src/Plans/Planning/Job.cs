@@ -1,0 +1,131 @@
+using Nookwright.Cutting;
+using Nookwright.Shop;
+using Nookwright.Trouble;
+
+namespace Nookwright.Planning;
+
+/// <summary>A request as the search sees it: lengths as whole nanometres, dimensions as numbered settings.</summary>
+/// <param name="Request">What was asked.</param>
+/// <param name="Saws">The saws.</param>
+/// <param name="Stocks">The stock.</param>
+/// <param name="Distances">The distance of each setting; one dimension has several settings only where runs force it.</param>
+/// <param name="Items">What is cut to size now: single parts and runs.</param>
+/// <param name="Blanks">Held parts, only broken down.</param>
+/// <param name="RunRules">Pairs of settings that the runs put one before the other.</param>
+/// <param name="Findings">What cannot be planned.</param>
+internal sealed record Job(
+    CutRequest Request,
+    SawNumbers Saws,
+    IReadOnlyList<Stock> Stocks,
+    IReadOnlyList<long> Distances,
+    IReadOnlyList<Item> Items,
+    IReadOnlyList<Item> Blanks,
+    IReadOnlyList<(int First, int Then)> RunRules,
+    IReadOnlyList<Finding> Findings
+)
+{
+    /// <summary>True when every dimension should be visited once.</summary>
+    public bool VisitsFirst => Request.Rules.VisitsFirst;
+
+    /// <summary>What one sheet of a kind costs the search.</summary>
+    public long CostOf(Stock stock) => StockCost.Of(stock.Piece, Request.Stock);
+}
+
+/// <summary>The saws' numbers in nanometres; what has no limit is large but safe to add to.</summary>
+internal sealed record SawNumbers(
+    long Kerf,
+    long TrackKerf,
+    long Dressing,
+    long RipReach,
+    long CrosscutReach,
+    long TrackLength,
+    long ChunkLength,
+    long ChunkWidth
+)
+{
+    private const long Far = 1_000_000_000_000_000; // a thousand kilometres, in nanometres
+
+    /// <summary>The gap a rough cut leaves between usable wood on its two sides.</summary>
+    public long RoughGap => TrackKerf + (2 * Dressing);
+
+    public static SawNumbers Of(SawLimits saws) =>
+        new(
+            saws.TableKerf.Nanometres,
+            saws.TrackKerf.Nanometres,
+            saws.Dressing.Nanometres,
+            Math.Min(Far, saws.RipReach.Nanometres),
+            Math.Min(Far, saws.CrosscutReach.Nanometres),
+            Math.Min(Far, saws.TrackLength.Nanometres),
+            Math.Min(Far, saws.ChunkLength.Nanometres),
+            Math.Min(Far, saws.ChunkWidth.Nanometres)
+        );
+
+    /// <summary>True when the rip fence or the crosscut stop can be set to this distance.</summary>
+    public bool CanSet(long distance) => distance <= Math.Max(RipReach, CrosscutReach);
+
+    /// <summary>True when a rough piece of this size can be dressed with the track and, dressed, be handled at the table saw.</summary>
+    public bool CanHandle(long x, long y)
+    {
+        var (longer, shorter) = (Math.Max(x, y), Math.Min(x, y));
+        var isHandled = longer - Dressing <= ChunkLength && shorter - Dressing <= ChunkWidth;
+        return isHandled && (Dressing == 0 || longer <= TrackLength);
+    }
+}
+
+/// <summary>A kind of sheet.</summary>
+internal sealed record Stock(int Index, StockPiece Piece, string Material)
+{
+    public long X => Piece.Length.Nanometres;
+
+    public long Y => Piece.Width.Nanometres;
+
+    public long Area => (X / 1000) * (Y / 1000);
+
+    public int Quantity => Piece.Quantity ?? int.MaxValue;
+}
+
+/// <summary>Something the search places whole: a part, a run, or a held blank.</summary>
+/// <param name="Id">Its place in its list.</param>
+/// <param name="Material">The material.</param>
+/// <param name="Parts">The parts it yields, as indexes into the request.</param>
+/// <param name="Turns">The ways it may lie on a sheet.</param>
+/// <param name="Run">The run's id, or null.</param>
+internal sealed record Item(int Id, string Material, IReadOnlyList<int> Parts, IReadOnlyList<Turn> Turns, string? Run)
+{
+    /// <summary>In square micrometres, so that sums of large sheets stay within a long.</summary>
+    public long Area { get; } = (Turns[0].X / 1000) * (Turns[0].Y / 1000);
+
+    public long LongSide { get; } = Math.Max(Turns[0].X, Turns[0].Y);
+
+    public long ShortSide { get; } = Math.Min(Turns[0].X, Turns[0].Y);
+}
+
+/// <summary>One way an item may lie.</summary>
+/// <param name="X">Its size along the sheet's length.</param>
+/// <param name="Y">Its size across.</param>
+/// <param name="SetX">The setting that gives X; -1 along a run.</param>
+/// <param name="SetY">The setting that gives Y; -1 along a run.</param>
+/// <param name="MatchX">True when X belongs to a match group.</param>
+/// <param name="MatchY">True when Y belongs to a match group.</param>
+/// <param name="Figure">True when the figure then runs as asked; else only for sheets without figure.</param>
+/// <param name="Along">For a run: the members in order.</param>
+internal sealed record Turn(long X, long Y, int SetX, int SetY, bool MatchX, bool MatchY, bool Figure, RunLine? Along)
+{
+    public long Size(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
+
+    public int Setting(SheetAxis axis) => axis == SheetAxis.Length ? SetX : SetY;
+
+    public bool Match(SheetAxis axis) => axis == SheetAxis.Length ? MatchX : MatchY;
+}
+
+/// <summary>The members of a run as they lie along a strip.</summary>
+/// <param name="Axis">The way they follow each other.</param>
+/// <param name="Segments">Members that one pass from the low end can cut in the order of visits; a strip is parted between segments.</param>
+internal sealed record RunLine(SheetAxis Axis, IReadOnlyList<IReadOnlyList<RunMember>> Segments)
+{
+    /// <summary>The settings of all members.</summary>
+    public IReadOnlyList<int> Settings { get; } = [.. Segments.SelectMany(s => s).Select(m => m.Setting).Distinct()];
+}
+
+/// <summary>A member of a run.</summary>
+internal readonly record struct RunMember(int Part, long Size, int Setting);

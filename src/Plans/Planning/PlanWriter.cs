@@ -1,0 +1,48 @@
+using Nookwright.Cutting;
+using Nookwright.Trouble;
+
+namespace Nookwright.Planning;
+
+/// <summary>Writes a layout down as the plan a maker follows.</summary>
+internal static class PlanWriter
+{
+    /// <summary>The plan of a layout, with findings for all that has no place in it.</summary>
+    public static Plan Write(Job job, Layout layout)
+    {
+        var script = new Script(job);
+        var visits = new VisitWriter(script, layout.Order);
+        var breakdown = new BreakdownWriter(script);
+        foreach (var sheet in layout.Sheets.Where(s => s.Count > 0 || s.HasHeld).OrderBy(s => s.Stock.Index))
+        foreach (var (chunk, root) in breakdown.Write(sheet))
+            visits.Bring(chunk, root);
+        visits.Write();
+        var waiting = layout.Waiting.Concat(layout.WaitingBlanks).ToList();
+        var plan = script.Read([.. job.Findings, .. TooFew(job, waiting)], Dimensions(job, layout));
+        return plan with { Findings = [.. plan.Findings, .. Cautions.Of(plan, job)] };
+    }
+
+    private static int Dimensions(Job job, Layout layout) =>
+        job
+            .Items.Except(layout.Waiting)
+            .SelectMany(i => i.Parts)
+            .Select(p => job.Request.Parts[p])
+            .SelectMany(p => new[] { p.Length, p.Width })
+            .Distinct()
+            .Count();
+
+    private static IEnumerable<Finding> TooFew(Job job, List<Item> waiting) =>
+        waiting.GroupBy(i => i.Material).Select(g => TooFew(job, g.Key, [.. g]));
+
+    private static Finding TooFew(Job job, string material, List<Item> items)
+    {
+        var ids = items.SelectMany(i => i.Parts).Select(p => job.Request.Parts[p].Id).ToList();
+        var squareMetres = items.Sum(i => (double)i.Area) / 1e12;
+        return new(
+            "cutting.stock-too-few",
+            Severity.MustMend,
+            $"The stock of {material} is used up with {(ids.Count == 1 ? "1 part" : $"{ids.Count} parts")} left ({string.Join(", ", ids.Take(5))}"
+                + $"{(ids.Count > 5 ? ", …" : "")}; {squareMetres:0.00} m²); add sheets.",
+            [.. items.Where(i => i.Run is not null).Select(i => i.Run!), .. ids]
+        );
+    }
+}

@@ -1,0 +1,89 @@
+using Nookwright.Cutting;
+using Nookwright.Trouble;
+
+namespace Nookwright.Planning;
+
+/// <summary>Makes cutting plans.</summary>
+public static class Planner
+{
+    /// <summary>How many parts are planned at most; more are refused with a finding.</summary>
+    public const int MostParts = 20_000;
+
+    private const int Ways = 4;
+
+    /// <summary>The best plan found for a request; the virtual saw has executed it.</summary>
+    /// <param name="request">What to cut, from what, with which saws.</param>
+    /// <param name="progress">Told of the first plan and of every better one.</param>
+    /// <param name="stop">Stops the search; the call then throws.</param>
+    public static Plan Plan(CutRequest request, IProgress<Plan>? progress = null, CancellationToken stop = default)
+    {
+        if (request.Parts.Count > MostParts)
+            return TooMany(request);
+        var job = JobReader.Read(request);
+        var best = Found(job, isRackFirst: false, progress, stop);
+        if (!request.Stock.Any(stock => stock.IsOffcut))
+            return best.Plan;
+        return Better(best, Found(job, isRackFirst: true, null, stop), progress).Plan;
+    }
+
+    private static Candidate Found(Job job, bool isRackFirst, IProgress<Plan>? progress, CancellationToken stop)
+    {
+        var best = Constructed(job, 0, isRackFirst, stop);
+        progress?.Report(best.Plan);
+        for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
+            best = Better(best, Constructed(job, way, isRackFirst, stop), progress);
+        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, progress, stop);
+    }
+
+    private static Candidate Constructed(Job job, int way, bool isRackFirst, CancellationToken stop)
+    {
+        var search = new Search(job, job.Request.Rules.Seed + way);
+        search.Construct(way, isRackFirst, stop);
+        return Candidate.Of(job, search);
+    }
+
+    private static Candidate Better(Candidate best, Candidate other, IProgress<Plan>? progress)
+    {
+        if (other.Score.CompareTo(best.Score) >= 0)
+            return best;
+        progress?.Report(other.Plan);
+        return other;
+    }
+
+    private static Candidate Improved(Job job, Candidate best, IProgress<Plan>? progress, CancellationToken stop)
+    {
+        var search = best.Search;
+        foreach (var material in job.Items.Select(i => i.Material).Distinct())
+        {
+            var bound = StockBound.Of(job, material);
+            if (search.Improve(material, Rounds(job, material), bound, stop))
+                best = Better(best, Candidate.Of(job, search), progress);
+        }
+        return best;
+    }
+
+    /// <summary>A step costs more on a large job, so that it gets fewer of them; materials share by their number of parts.</summary>
+    private static int Rounds(Job job, string material)
+    {
+        var share = (double)job.Items.Count(i => i.Material == material) / job.Items.Count;
+        var scale = 100.0 / Math.Max(100, job.Items.Count);
+        return (int)Math.Ceiling(job.Request.Rules.Effort * share * scale);
+    }
+
+    private static Plan TooMany(CutRequest request) =>
+        new(
+            [],
+            [],
+            [],
+            [],
+            [
+                new Finding(
+                    "cutting.too-many-parts",
+                    Severity.MustMend,
+                    $"{request.Parts.Count} parts are more than one plan takes ({MostParts}); plan the job in several lists.",
+                    [.. request.Parts.Select(p => p.Id)]
+                ),
+            ],
+            0
+        );
+}

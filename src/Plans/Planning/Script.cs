@@ -1,0 +1,141 @@
+using Nookwright.Cutting;
+using Nookwright.Measure;
+
+namespace Nookwright.Planning;
+
+/// <summary>A plan being written down: pieces and cuts in the order they come about.</summary>
+internal sealed class Script(Job job)
+{
+    private readonly List<Wood> _pieces = [];
+    private readonly List<ScriptCut> _breakdown = [];
+    private readonly List<ScriptVisit> _visits = [];
+    private readonly List<PlanSheet> _sheets = [];
+    private int _number;
+
+    public Job Job => job;
+
+    public IReadOnlyList<PlanSheet> Sheets => _sheets;
+
+    public int VisitCount => _visits.Count;
+
+    /// <summary>Takes a sheet from stock.</summary>
+    public Wood Take(Stock stock)
+    {
+        var number = _sheets.Count + 1;
+        var sheet = Known(new Wood(number, 0, 0, stock.X, stock.Y));
+        (sheet.Id, sheet.Stem, sheet.Use) = ($"S{number}", $"S{number}", WorkpieceUse.Sheet);
+        _sheets.Add(new(number, stock.Piece.Id, stock.Material, stock.Piece.Length, stock.Piece.Width, sheet.Id));
+        return sheet;
+    }
+
+    /// <summary>Starts a visit; cuts that follow belong to it.</summary>
+    public void Visit(long distance) => _visits.Add(new(distance, []));
+
+    /// <summary>The visits without a cut are left out: their dimension came whole from a trusted edge.</summary>
+    public void EndVisit()
+    {
+        if (_visits[^1].Cuts.Count == 0)
+            _visits.RemoveAt(_visits.Count - 1);
+    }
+
+    /// <summary>Dresses the low edge along an axis with the track saw; gives the dressed piece.</summary>
+    public Wood Dress(Wood piece, SheetAxis axis)
+    {
+        var sliver = Math.Max(0, job.Saws.Dressing - job.Saws.TrackKerf);
+        var gives = sliver == 0 ? null : Known(piece.Slice(axis, 0, sliver, false));
+        var leaves = Known(piece.Slice(axis, job.Saws.Dressing, piece.Size(axis), true));
+        Record(_breakdown, new(CutKind.Dressing, piece, axis, sliver, gives, leaves));
+        return leaves;
+    }
+
+    /// <summary>A rough cut with the track saw, from the low edge.</summary>
+    public (Wood Gives, Wood? Leaves) Break(Wood piece, SheetAxis axis, long distance) =>
+        Cut(_breakdown, CutKind.Breakdown, piece, axis, distance, job.Saws.TrackKerf);
+
+    /// <summary>A cut of the visit, from the low edge.</summary>
+    public (Wood Gives, Wood? Leaves) Cut(CutKind kind, Wood piece, SheetAxis axis, long distance) =>
+        Cut(_visits[^1].Cuts, kind, piece, axis, distance, job.Saws.Kerf);
+
+    /// <summary>The plan as written.</summary>
+    public Plan Read(IEnumerable<Trouble.Finding> findings, int dimensions)
+    {
+        NameNameless();
+        return new(
+            _sheets,
+            [.. _pieces.Select(p => p.ToWorkpiece())],
+            [.. _breakdown.Select(Read)],
+            [.. _visits.Select(ReadVisit)],
+            [.. findings],
+            dimensions
+        );
+    }
+
+    private (Wood Gives, Wood? Leaves) Cut(
+        List<ScriptCut> list,
+        CutKind kind,
+        Wood piece,
+        SheetAxis axis,
+        long distance,
+        long kerf
+    )
+    {
+        var isTrue = kind != CutKind.Breakdown;
+        var gives = Known(piece.Slice(axis, 0, distance, false));
+        var rest = piece.Size(axis) - distance - kerf;
+        var leaves = rest > 0 ? Known(piece.Slice(axis, distance + kerf, piece.Size(axis), isTrue)) : null;
+        Record(list, new(kind, piece, axis, distance, gives, leaves));
+        return (gives, leaves);
+    }
+
+    private Wood Known(Wood piece)
+    {
+        _pieces.Add(piece);
+        return piece;
+    }
+
+    private static void Record(List<ScriptCut> list, ScriptCut cut) => list.Add(cut);
+
+    private SawCut Read(ScriptCut cut) =>
+        new(
+            ++_number,
+            cut.Kind,
+            cut.On.Id,
+            cut.Axis,
+            FromEdge.Low,
+            new Length(cut.Distance),
+            cut.Gives?.Id,
+            cut.Leaves?.Id
+        );
+
+    private Visit ReadVisit(ScriptVisit visit, int index)
+    {
+        var saw = visit.Distance <= job.Saws.RipReach ? Saw.Fence : Saw.Stop;
+        List<SawCut> cuts = [.. visit.Cuts.Select(Read)];
+        return new(index + 1, saw, new Length(visit.Distance), 1, cuts, Kept.By(visit, job.Request));
+    }
+
+    /// <summary>Slivers and leftovers of the breakdown go by their sheet and a number.</summary>
+    private void NameNameless()
+    {
+        var counts = new Dictionary<string, int>();
+        foreach (var piece in _pieces.Where(p => p.Id.Length == 0))
+        {
+            var letter = piece.Use switch
+            {
+                WorkpieceUse.Held => "H",
+                WorkpieceUse.Offcut => "O",
+                WorkpieceUse.Waste => "W",
+                _ => "R",
+            };
+            var stem = $"S{piece.Sheet}-{letter}";
+            counts[stem] = counts.GetValueOrDefault(stem) + 1;
+            piece.Id = stem + counts[stem];
+        }
+    }
+}
+
+/// <summary>A cut of a script.</summary>
+internal sealed record ScriptCut(CutKind Kind, Wood On, SheetAxis Axis, long Distance, Wood? Gives, Wood? Leaves);
+
+/// <summary>A visit of a script.</summary>
+internal sealed record ScriptVisit(long Distance, List<ScriptCut> Cuts);
