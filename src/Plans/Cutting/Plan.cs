@@ -20,6 +20,9 @@ public sealed record Plan(
     int DimensionsNow
 )
 {
+    /// <summary>How far from the best it can be; null for a plan nobody has proven anything about.</summary>
+    public PlanProof? Proof { get; init; }
+
     /// <summary>Every cut in the order it is made.</summary>
     public IEnumerable<SawCut> Cuts => Breakdown.Concat(Visits.SelectMany(v => v.Cuts));
 

@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace Nookwright.Cutting;
+
+/// <summary>A proof in sentences.</summary>
+internal static class ProofText
+{
+    /// <summary>What is proven, then what is not, each with its numbers.</summary>
+    public static string Of(PlanProof proof, Func<string, string> nameOf) => string.Join(" ", Sentences(proof, nameOf));
+
+    private static IEnumerable<string> Sentences(PlanProof proof, Func<string, string> nameOf)
+    {
+        if (proof.Missing > 0)
+            yield return $"{Count(proof.Missing, "part has", "parts have")} no place, so nothing is proven about the job as a whole.";
+        if (Proven(proof) is { } proven)
+            yield return proven;
+        if (!proof.IsFewestVisits)
+            yield return $"At most {Count(proof.Visits - proof.VisitsAtLeast, "visit", "visits")} more than the fewest possible: "
+                + $"{proof.Visits} made, at least {proof.VisitsAtLeast} (distinct dimensions).";
+        foreach (var material in proof.Materials.Where(m => !m.IsTight))
+            yield return Gap(material, nameOf(material.Material));
+    }
+
+    private static string? Proven(PlanProof proof) =>
+        (proof.IsFewestVisits, proof.IsLeastWood) switch
+        {
+            (true, true) => "Proven: no plan needs fewer visits or fewer sheets.",
+            (true, false) => "Proven: no plan needs fewer visits.",
+            (false, true) => "Proven: no plan needs fewer sheets.",
+            _ => null,
+        };
+
+    private static string Gap(MaterialProof wood, string name)
+    {
+        if (wood.Sheets > wood.SheetsAtLeast)
+            return $"At most {Count(wood.Sheets - wood.SheetsAtLeast, "sheet", "sheets")} of {name} above the best possible: "
+                + $"{wood.Sheets} used, at least {wood.SheetsAtLeast} ({wood.Method}).";
+        var (what, form) = wood.Measure == WoodMeasure.Money ? ("in price", "0.00") : ("m²", "0.00");
+        string Say(decimal amount) => amount.ToString(form, CultureInfo.InvariantCulture);
+        return $"{name}: at most {Say(wood.Used - wood.AtLeast)} {what} above the best possible: "
+            + $"{Say(wood.Used)} used, at least {Say(wood.AtLeast)} ({wood.Method}).";
+    }
+
+    private static string Count(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
+}
