@@ -26,6 +26,18 @@ public static class Planner
         return Better(best, Found(job, isRackFirst: true, null, stop), progress).Plan;
     }
 
+    /// <summary>The plans between the fewest visits and the least wood.</summary>
+    /// <param name="request">What to cut, from what, with which saws; all of the front is made, whatever its rules put first.</param>
+    /// <param name="first">The plan with the fewest visits, as <see cref="Plan"/> gave it; null to look for it here.</param>
+    /// <param name="progress">Told of the first plan alone, then of every better front.</param>
+    /// <param name="stop">Ends the search; the best front so far is given. Throws only when there is no plan yet.</param>
+    public static PlanFront Front(
+        CutRequest request,
+        Plan? first = null,
+        IProgress<PlanFront>? progress = null,
+        CancellationToken stop = default
+    ) => FrontSearch.Run(request, first, progress, stop);
+
     private static Candidate Found(Job job, bool isRackFirst, IProgress<Plan>? progress, CancellationToken stop)
     {
         var best = Constructed(job, 0, isRackFirst, stop);
