@@ -28,18 +28,4 @@ internal sealed class Stand
     public List<Node> Pending { get; }
 
     public bool IsDone { get; set; }
-
-    /// <summary>The settings it could be cut at now.</summary>
-    public IEnumerable<int> Ready() => Line is null ? Pending.SelectMany(c => c.Settings) : [Line[Cut].Setting];
-
-    /// <summary>The settings of all cuts still to come from it, one for each cut.</summary>
-    public IEnumerable<int> Coming() =>
-        Line is null
-            ? Pending
-                .SelectMany(Cuts)
-                .Concat(Node!.Rest is { IsRough: false } rest ? rest.Children.SelectMany(Cuts) : [])
-            : Line.Skip(Cut).Select(m => m.Setting);
-
-    private static IEnumerable<int> Cuts(Node node) =>
-        node.Settings.Concat(node.Children.SelectMany(Cuts)).Concat(node.Rest is null ? [] : Cuts(node.Rest));
 }

@@ -2,69 +2,65 @@ using Nookwright.Cutting;
 
 namespace Nookwright.Planning;
 
-/// <summary>Writes the visits: at each, every cut of its setting that any piece waits for.</summary>
+/// <summary>Writes the visits: at each, every cut that is planned for it.</summary>
 internal sealed class VisitWriter(Script script, SettingOrder order)
 {
+    private readonly List<(Wood Chunk, Node Root)> _brought = [];
     private readonly List<Stand> _stands = [];
     private readonly Job _job = script.Job;
+    private TreeCuts _cuts = null!;
+    private int _visit = -1;
 
     /// <summary>Brings a chunk to the table saw.</summary>
-    public void Bring(Wood chunk, Node root) => Become(chunk, root);
+    public void Bring(Wood chunk, Node root) => _brought.Add((chunk, root));
 
     /// <summary>Writes all visits.</summary>
     public void Write()
     {
-        while (_stands.Count > 0)
+        _cuts = TreeCuts.Of(_brought.Select(b => b.Root), _job, order);
+        foreach (var (chunk, root) in _brought)
+            Become(chunk, root);
+        for (_visit = 0; _visit < _cuts.Visits.Count; _visit++)
         {
-            var setting = Next();
-            script.Visit(_job.Distances[setting]);
+            script.Visit(_cuts.Visits[_visit]);
             for (var i = 0; i < _stands.Count; i++)
-                CutAll(_stands[i], setting);
+                Work(_stands[i]);
             script.EndVisit();
             _stands.RemoveAll(s => s.IsDone);
         }
+        if (_stands.Count > 0)
+            throw new InvalidOperationException("A piece waits at the table saw, and no visit is left.");
     }
 
-    /// <summary>With one visit per dimension, the first in their order; else the one that leaves nothing for a second visit, or cuts most.</summary>
-    private int Next()
+    private void Work(Stand stand)
     {
-        var ready = _stands.SelectMany(s => s.Ready()).CountBy(s => s).ToList();
-        if (_job.VisitsFirst)
-            return ready.MinBy(s => order.Rank(s.Key)).Key;
-        var all = _stands.SelectMany(s => s.Coming()).CountBy(s => s).ToDictionary();
-        return ready
-            .OrderByDescending(s => all[s.Key] == s.Value)
-            .ThenByDescending(s => s.Value)
-            .ThenByDescending(s => _job.Distances[s.Key])
-            .ThenBy(s => s.Key)
-            .First()
-            .Key;
+        Settle(stand);
+        while (!stand.IsDone && stand.Line is not null && _cuts.VisitOf(stand.Line[stand.Cut]) == _visit)
+            CutMember(stand);
+        while (stand.Pending.Find(c => c.Setting >= 0 && _cuts.VisitOf(c) == _visit) is { } child)
+            CutChild(stand, child);
     }
 
-    private void CutAll(Stand stand, int setting)
+    /// <summary>Running grain is parted off its strip at the first visit there is, and what is left of a full piece is its last child.</summary>
+    private void Settle(Stand stand)
     {
-        while (!stand.IsDone && stand.Ready().Contains(setting))
-            if (stand.Line is not null)
-                CutMember(stand);
-            else if (
-                stand.Pending.FirstOrDefault(c => c.Turn?.Along is not null && c.Settings.Contains(setting)) is { } run
-            )
-                PartRun(stand, run);
-            else
-                CutChild(stand, stand.Pending.First(c => c.Setting == setting));
+        while (!stand.IsDone && _visit >= 0 && stand.Pending.Find(c => c.Turn?.Along is not null) is { } run)
+            PartRun(stand, run);
+        if (!stand.IsDone && stand.Pending is [{ Setting: >= 0 } last] && stand.Wood.Size(stand.Axis) == last.Across)
+            Remain(stand, last);
+    }
+
+    private void Remain(Stand stand, Node last)
+    {
+        stand.Pending.Clear();
+        stand.IsDone = true;
+        Become(stand.Wood, last);
     }
 
     private void CutChild(Stand stand, Node child)
     {
-        var node = stand.Node!;
         stand.Pending.Remove(child);
-        if (stand.Wood.Size(node.Axis) == child.Across)
-        {
-            stand.IsDone = true;
-            Become(stand.Wood, child);
-            return;
-        }
-        var (gives, leaves) = script.Cut(CutKind.Sizing, stand.Wood, node.Axis, child.Across);
+        var (gives, leaves) = script.Cut(CutKind.Sizing, stand.Wood, stand.Axis, child.Across);
         Name(stand.Wood, gives, leaves);
         gives.Use = WorkpieceUse.Strip;
         Become(gives, child);
@@ -82,7 +78,10 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
         leaves.Use = stand.Wood.Use == WorkpieceUse.Sheet ? WorkpieceUse.Chunk : stand.Wood.Use;
         stand.Wood = leaves;
         if (stand.Pending.Count > 0)
+        {
+            Settle(stand);
             return;
+        }
         stand.IsDone = true;
         if (stand.Node?.Rest is { IsRough: false } rest)
             Become(leaves, rest);
@@ -156,7 +155,11 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
         if (node.Item is { Run: null } item)
             Finish(wood, item.Parts[0]);
         else
-            _stands.Add(new(wood, node));
+        {
+            var stand = new Stand(wood, node);
+            _stands.Add(stand);
+            Settle(stand);
+        }
     }
 
     private void Finish(Wood wood, int part) =>

@@ -1,0 +1,98 @@
+namespace Nookwright.Planning;
+
+/// <summary>The sizing cuts of trees as a graph, and at which visit each is made.</summary>
+internal sealed class TreeCuts
+{
+    private const int MostStates = 64;
+    private const int Work = 30_000;
+
+    private readonly Job _job;
+    private readonly SettingOrder _order;
+    private readonly CutGraph _graph = new();
+    private readonly Dictionary<Node, int> _nodes = [];
+    private readonly Dictionary<int, int> _members = [];
+    private readonly List<long> _distances = [];
+    private int[] _visits = [];
+
+    private TreeCuts(Job job, SettingOrder order) => (_job, _order) = (job, order);
+
+    /// <summary>The distance of each visit, in order.</summary>
+    public IReadOnlyList<long> Visits { get; private set; } = [];
+
+    /// <summary>The cuts of trees with the fewest visits found for them.</summary>
+    public static TreeCuts Of(IEnumerable<Node> roots, Job job, SettingOrder order)
+    {
+        var cuts = new TreeCuts(job, order);
+        foreach (var root in roots)
+            cuts.AddBelow(root, []);
+        foreach (var (first, then) in job.RunRules)
+            cuts._graph.RequireGroup(first, then);
+        cuts.Settle();
+        return cuts;
+    }
+
+    /// <summary>The visit a node is cut off its parent at, from 0; -1 when it is what remains.</summary>
+    public int VisitOf(Node node) => _visits[_nodes[node]];
+
+    /// <summary>The visit a member of a run is cut at, from 0.</summary>
+    public int VisitOf(RunMember member) => _visits[_members[member.Part]];
+
+    private void Settle()
+    {
+        var width = Math.Clamp(Work / (_graph.Count + 1), 1, MostStates);
+        var visits =
+            new FewestVisits(_graph).Find(width)
+            ?? throw new InvalidOperationException("The trees of a plan tear a group that must be cut in one visit.");
+        _visits = [.. Enumerable.Repeat(-1, _graph.Count)];
+        for (var visit = 0; visit < visits.Count; visit++)
+            foreach (var cut in visits[visit])
+                _visits[cut] = visit;
+        Visits = [.. visits.Select(v => _distances[v[0]])];
+    }
+
+    private void AddBelow(Node node, IReadOnlyList<int> before)
+    {
+        List<int> own = [.. node.Children.Where(c => c.Setting >= 0).Select(c => AddCut(c, before))];
+        if (Fills(node))
+            _graph.Fill(own);
+        foreach (var run in node.Children.Where(c => c.Turn?.Along is not null))
+        foreach (var segment in run.Turn!.Along!.Segments)
+            AddSegment(segment, before);
+        if (node.Rest is { } rest)
+            AddBelow(
+                rest,
+                rest.IsRough ? []
+                    : own.Count > 0 ? own
+                    : before
+            );
+    }
+
+    private int AddCut(Node child, IReadOnlyList<int> before)
+    {
+        var cut = Add(child.Setting, before);
+        _nodes[child] = cut;
+        if (child.Item is null)
+            AddBelow(child, [cut]);
+        return cut;
+    }
+
+    private void AddSegment(IReadOnlyList<RunMember> segment, IReadOnlyList<int> before)
+    {
+        foreach (var member in segment)
+            before = [_members[member.Part] = Add(member.Setting, before)];
+    }
+
+    private int Add(int setting, IReadOnlyList<int> before)
+    {
+        var distance = _job.Distances[setting];
+        _distances.Add(distance);
+        return _graph.Add(distance, _job.VisitsFirst ? setting : -1, _order.Rank(setting), before);
+    }
+
+    /// <summary>True when no wood is left beside the children: the last of them is what remains and needs no cut.</summary>
+    private bool Fills(Node node)
+    {
+        var hasMargin = node.OpenAlong && _job.Saws.Dressing > 0;
+        return !hasMargin && (node.Rest is null ? node.Used == node.Along : node.Rest.IsRough);
+    }
+}
