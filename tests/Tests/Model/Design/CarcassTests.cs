@@ -137,7 +137,7 @@ public class CarcassTests
             {
                 var built = Built(Job(LengthUnit.Millimetres, given.Thickness, "5 mm", given.Box));
                 var piece = Assert.Single(built.Pieces);
-                var (low, high) = Bounds(piece.Panels);
+                var (low, high) = Corners(piece.Panels);
                 Assert.Equal((piece.Low, piece.High), (low, high));
                 var size = new[] { high.X - low.X, high.Y - low.Y, high.Z - low.Z }.Order();
                 var named = new[] { "box.width", "box.depth", "box.height" }.Select(n => Size(built, n)).Order();

@@ -90,7 +90,7 @@ internal static class DesignGiven
         return (Each(a, b, Length.Min), Each(a, b, Length.Max));
     }
 
-    public static (Point3 Low, Point3 High) Bounds(IEnumerable<Panel> panels)
+    public static (Point3 Low, Point3 High) Corners(IEnumerable<Panel> panels)
     {
         var solids = panels.Select(Solid).ToList();
         return (

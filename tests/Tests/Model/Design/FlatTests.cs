@@ -203,7 +203,7 @@ public class FlatTests
                     };
                     var strips = Built(Metric(top));
                     var piece = strips.Pieces[0];
-                    Assert.Equal((piece.Low, piece.High), Bounds(piece.Panels));
+                    Assert.Equal((piece.Low, piece.High), Corners(piece.Panels));
                     if (side != ReturnSide.None)
                         Assert.False(Overlap(piece.Panels[0], piece.Panels[1]));
                     var whole = Built(Metric(top with { Make = LMake.OnePanel })).Panels.Single();

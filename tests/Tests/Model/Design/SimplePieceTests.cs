@@ -30,7 +30,7 @@ public class SimplePieceTests
         Assert.Equal(Mm(430.2m), Size(built, "base.depth"));
         var crosses = Enumerable.Range(1, 4).Select(i => Solid(PanelOf(built, $"base.cross-{i}"))).ToList();
         Assert.Equal((Length.Zero, Mm(1200)), (crosses[0].Low.X, crosses[3].High.X)); // the two ends counted
-        Assert.Equal((built.Pieces[0].Low, built.Pieces[0].High), Bounds(built.Panels));
+        Assert.Equal((built.Pieces[0].Low, built.Pieces[0].High), Corners(built.Panels));
         Assert.All(built.Panels, a => Assert.All(built.Panels.Where(b => b != a), b => Assert.False(Overlap(a, b))));
     }
 
@@ -150,7 +150,7 @@ public class SimplePieceTests
             (Mm(800), Mm(300), Mm(17.6m)),
             (Size(built, $"p.{length}"), Size(built, $"p.{width}"), Size(built, $"p.{thickness}"))
         );
-        Assert.Equal((built.Pieces[0].Low, built.Pieces[0].High), Bounds(built.Panels));
+        Assert.Equal((built.Pieces[0].Low, built.Pieces[0].High), Corners(built.Panels));
     }
 
     [Fact]
