@@ -35,7 +35,7 @@ public static class Edits
     public static Outcome<Project> AddPiece(this Project project, Piece piece) =>
         Checked(project with { Pieces = [.. project.Pieces, piece] });
 
-    /// <summary>Takes a piece away, and its name out of rows, runs and match groups.</summary>
+    /// <summary>Takes a piece away, and its name out of rows, runs, match groups, pins and wishes.</summary>
     public static Outcome<Project> RemovePiece(this Project project, string id)
     {
         if (project.Pieces.All(piece => piece.Id != id))
@@ -53,8 +53,9 @@ public static class Edits
                 [
                     .. project.Rows.Select(row => row with { Pieces = [.. row.Pieces.Where(piece => piece != id)] }),
                 ],
-                Runs = [.. project.Runs.Select(run => run with { Panels = Without(run.Panels, id) })],
+                Runs = [.. project.Runs.Select(run => Without(run, id))],
                 Matches = [.. project.Matches.Select(match => match with { Panels = Without(match.Panels, id) })],
+                Cutting = project.Cutting.Without(id),
             }
         );
     }
@@ -78,8 +79,8 @@ public static class Edits
         {
             { Form: Form.Size } => inFormula.Replace(leaf.Text, newId),
             { Form: Form.Text { RefersTo: "pieces" } } when leaf.Text == id => newId,
-            { Field.Name: "panels" } when leaf.Text.StartsWith(id + ".", StringComparison.Ordinal) => newId
-                + leaf.Text[id.Length..],
+            { Field.Name: "panels" or "maySplitAfter" } when leaf.Text.StartsWith(id + ".", StringComparison.Ordinal) =>
+                newId + leaf.Text[id.Length..],
             _ => leaf.Text,
         };
 
@@ -103,6 +104,12 @@ public static class Edits
     private static Refusal NoPiece(string id) =>
         new($"There is no piece \"{id}\": it may have been taken away.", "pieces");
 
-    private static IReadOnlyList<string> Without(IReadOnlyList<string> panels, string piece) =>
+    private static GrainRun Without(GrainRun run, string piece)
+    {
+        var panels = Without(run.Panels, piece);
+        return run with { Panels = panels, MaySplitAfter = [.. panels.SkipLast(1).Intersect(run.MaySplitAfter)] };
+    }
+
+    internal static IReadOnlyList<string> Without(IReadOnlyList<string> panels, string piece) =>
         [.. panels.Where(panel => !panel.StartsWith(piece + ".", StringComparison.Ordinal))];
 }

@@ -94,18 +94,34 @@ public static class FieldWords
             ["StockSize.Width"] = "width, across the figure",
             ["StockSize.Quantity"] = "how many there are",
             ["StockSize.Price"] = "price of one",
+            ["StockSize.Id"] = "written on it",
             ["StockSize.Offcut"] = "an offcut",
+            ["StockSize.OutOfSquare"] = "out of square over its width by",
+            ["StockSize.TrustsEdges"] = "factory edges are measured from",
+            ["BadPlace.X"] = "begins along the length at",
+            ["BadPlace.Y"] = "begins across at",
+            ["BadPlace.Length"] = "goes along the length for",
+            ["BadPlace.Width"] = "goes across for",
+            ["BadPlace.Why"] = "what is wrong there",
             ["Edging.Kind"] = "tape or strip",
             ["Edging.Counted"] = "counted in the size",
             ["TableSaw.Kerf"] = "table saw, kerf",
             ["TableSaw.RipReach"] = "table saw, widest rip",
             ["TableSaw.CrosscutReach"] = "table saw, longest crosscut",
+            ["TableSaw.CrosscutWidth"] = "table saw, widest piece at the crosscut guide",
             ["TrackSaw.Kerf"] = "track saw, kerf",
             ["TrackSaw.TrackLength"] = "track saw, longest cut",
             ["Workshop.Dressing"] = "cut off a rough edge",
             ["Workshop.ChunkLength"] = "longest chunk one person handles",
             ["Workshop.ChunkWidth"] = "widest chunk one person handles",
             ["Workshop.Allowance"] = "a held part is cut long by",
+            ["Workshop.TrustsEdges"] = "factory edges are measured from",
+            ["Workshop.LeastRip"] = "narrowest rip without a caution",
+            ["Workshop.LeastEdge"] = "shortest edge at the fence without a caution",
+            ["Workshop.ChunkKilograms"] = "heaviest chunk one person handles, kg",
+            ["CuttingWishes.ExtraVisits"] = "visits more than the fewest, for fewer sheets",
+            ["CuttingWishes.BoxByBox"] = "finish one box before the next",
+            ["Pin.From"] = "must come from",
             ["Row.Direction"] = "goes",
             ["Row.Gap"] = "gap between neighbours",
         };
@@ -116,14 +132,24 @@ public static class FieldWords
         ["shelves"] = "shelf",
         ["holes"] = "hole",
         ["stock"] = "stock size",
+        ["bad"] = "bad place",
+        ["pins"] = "pin",
+        ["apart"] = "apart",
+        ["panels"] = "part",
         ["pieces"] = "piece",
     };
 
     /// <summary>What a field is called, with the member it belongs to.</summary>
-    public static string Label(Leaf leaf) =>
-        leaf.Within is [var list, var key, ..] && OneOf.TryGetValue(list, out var member)
-            ? $"{member} {(int.TryParse(key, out var index) ? index + 1 : key)}: {Words(leaf)}"
-            : Words(leaf);
+    public static string Label(Leaf leaf)
+    {
+        var members = leaf.Within.Zip(leaf.Within.Skip(1), (list, key) => Member(list, key)).OfType<string>();
+        return string.Join(", ", members) is { Length: > 0 } within ? $"{within}: {Words(leaf)}" : Words(leaf);
+    }
+
+    private static string? Member(string list, string key) =>
+        OneOf.TryGetValue(list, out var member)
+            ? $"{member} {(int.TryParse(key, out var index) ? index + 1 : key)}"
+            : null;
 
     private static string Words(Leaf leaf)
     {

@@ -41,6 +41,10 @@ public static class Fields
     public static IEnumerable<Field> FieldsOfShop(this Project project) =>
         project.FieldsAt(project.Shop with { Sheets = [], Edgings = [] }, "shop");
 
+    /// <summary>The fields of what is wished of the cutting plan.</summary>
+    public static IEnumerable<Field> FieldsOfCutting(this Project project) =>
+        project.FieldsAt(project.Cutting, "cutting");
+
     /// <summary>The fields of the job as a whole: its name, unit, smallest mark, paper, note.</summary>
     public static IEnumerable<Field> FieldsOfJob(this Project project) =>
         from field in project.FieldsAt(project, "")

@@ -1,4 +1,5 @@
 using Nookwright.Measure;
+using Nookwright.Shop;
 using Nookwright.Trouble;
 
 namespace Nookwright.Projects;
@@ -54,6 +55,9 @@ internal static class Names
         yield return Ids("rows", project.Rows, row => row.Id);
         yield return Ids("runs", project.Runs, run => run.Id);
         yield return Ids("matches", project.Matches, match => match.Id);
+        yield return Ids("cutting/pins", project.Cutting.Pins, pin => pin.Id);
+        yield return Ids("cutting/apart", project.Cutting.Apart, apart => apart.Id);
+        yield return project.Shop.Sheets.SelectMany((sheet, i) => StockIds(sheet, $"shop/sheets/{i}/stock"));
         foreach (var (index, piece) in project.Pieces.Index())
             yield return Members(piece, $"pieces/{index}");
     }
@@ -70,6 +74,12 @@ internal static class Names
             FreePanel panel => Ids($"{path}/holes", panel.Holes, hole => hole.Id),
             _ => [],
         };
+
+    /// <summary>Stock is named over all materials, so that a pin need not say which.</summary>
+    private static IEnumerable<Given> StockIds(SheetGood sheet, string path) =>
+        from stock in sheet.Stock.Index()
+        where stock.Item.Id is not null
+        select new Given(stock.Item.Id!, $"{path}/{stock.Index}/id", true);
 
     private static IEnumerable<Given> Ids<T>(string path, IEnumerable<T> items, Func<T, string> id) =>
         items.Select((item, i) => new Given(id(item), $"{path}/{i}/id", true));

@@ -55,6 +55,9 @@ public sealed record Project : Kept
 
     /// <summary>Match groups added by hand.</summary>
     public IReadOnlyList<HandMatch> Matches { get; init; } = [];
+
+    /// <summary>What the maker wishes of the cutting plan.</summary>
+    public CuttingWishes Cutting { get; init; } = new();
 }
 
 /// <summary>Paper for the packet.</summary>
@@ -137,6 +140,9 @@ public sealed record GrainRun : Kept
 
     /// <summary>Panel ids in the order they are seen, from the left or from the bottom.</summary>
     public IReadOnlyList<string> Panels { get; init; } = [];
+
+    /// <summary>Panels of the run after which it may go on in another strip, where no sheet is long enough for all, or where it saves one.</summary>
+    public IReadOnlyList<string> MaySplitAfter { get; init; } = [];
 }
 
 /// <summary>Parts whose sizes must come out the same because the maker says so.</summary>

@@ -26,6 +26,8 @@ public static class ProjectChecks
             ("rows", project.Rows.Count, "rows"),
             ("runs", project.Runs.Count, "runs of grain"),
             ("matches", project.Matches.Count, "match groups"),
+            ("cutting/pins", project.Cutting.Pins.Count, "pins"),
+            ("cutting/apart", project.Cutting.Apart.Count, "wishes for parts apart"),
             ("room/readings", project.Room.Readings.Count, "readings"),
             ("room/things", project.Room.Things.Count, "things"),
             ("shop/sheets", project.Shop.Sheets.Count, "materials"),

@@ -9,7 +9,7 @@ internal static class References
 {
     /// <summary>Names of things that are not there, or are something else.</summary>
     public static IEnumerable<Refusal> Of(Project project) =>
-        [.. OfFields(project), .. OfDoors(project), .. OfRows(project), .. OfPanels(project)];
+        [.. OfFields(project), .. OfDoors(project), .. OfRows(project), .. OfPanels(project), .. OfWishes(project)];
 
     private static IEnumerable<Refusal> OfFields(Project project)
     {
@@ -48,13 +48,40 @@ internal static class References
         var pieces = project.IdsIn("pieces").ToHashSet();
         var groups = project
             .Runs.Select(run => (Path: $"runs/{run.Id}", run.Panels))
-            .Concat(project.Matches.Select(match => (Path: $"matches/{match.Id}", match.Panels)));
+            .Concat(project.Matches.Select(match => (Path: $"matches/{match.Id}", match.Panels)))
+            .Concat(project.Cutting.Pins.Select(pin => (Path: $"cutting/pins/{pin.Id}", pin.Panels)))
+            .Concat(project.Cutting.Apart.Select(apart => (Path: $"cutting/apart/{apart.Id}", apart.Panels)));
         return from named in groups
             from panel in named.Panels.Index()
             let piece = panel.Item.Split('.')[0]
             where piece == panel.Item || !pieces.Contains(piece)
             select new Refusal(NoPanel(panel.Item, piece, pieces), $"{named.Path}/panels/{panel.Index}");
     }
+
+    private static IEnumerable<Refusal> OfWishes(Project project) =>
+        [.. PinnedTwice(project), .. StrangeSplits(project)];
+
+    private static IEnumerable<Refusal> PinnedTwice(Project project)
+    {
+        var pinned = new Dictionary<string, string>();
+        foreach (var pin in project.Cutting.Pins)
+        foreach (var (index, panel) in pin.Panels.Index())
+            if (!pinned.TryAdd(panel, pin.Id))
+                yield return new(
+                    $"\"{panel}\" is pinned by \"{pinned[panel]}\" already: take it out of one.",
+                    $"cutting/pins/{pin.Id}/panels/{index}"
+                );
+    }
+
+    private static IEnumerable<Refusal> StrangeSplits(Project project) =>
+        from run in project.Runs
+        from split in run.MaySplitAfter.Index()
+        where !run.Panels.SkipLast(1).Contains(split.Item)
+        select new Refusal(
+            $"The run can split only after one of its own panels but the last, and \"{split.Item}\" is none: name one of "
+                + $"{string.Join(", ", run.Panels.SkipLast(1))}.",
+            $"runs/{run.Id}/maySplitAfter/{split.Index}"
+        );
 
     private static string NoPanel(string panel, string piece, IReadOnlyCollection<string> pieces) =>
         pieces.Contains(piece)
@@ -66,6 +93,7 @@ internal static class References
         var what = list switch
         {
             "shop/sheets" => "material",
+            "shop/sheets/stock" => "stock size with the id",
             "shop/edgings" => "edging",
             _ => "piece",
         };

@@ -24,12 +24,22 @@ public sealed record SawLimits(
     Length Allowance
 )
 {
-    /// <summary>The narrowest strip ripped against the fence by hand; narrower asks for a caution.</summary>
-    public Length LeastRip { get; init; }
+    /// <summary>The narrowest strip ripped against the fence by hand; narrower asks for a caution. 150 mm where nobody says (common practice, no source).</summary>
+    public Length LeastRip { get; init; } = Length.FromMillimetres(150);
 
-    /// <summary>The shortest edge that may ride against the fence; shorter asks for a caution.</summary>
-    public Length LeastEdge { get; init; }
+    /// <summary>The shortest edge that may ride against the fence; shorter asks for a caution. 300 mm where nobody says (common practice, no source).</summary>
+    public Length LeastEdge { get; init; } = Length.FromMillimetres(300);
 
     /// <summary>The heaviest chunk one person handles at the table saw, in kilograms; null for no limit.</summary>
+    /// <remarks>
+    /// The revised NIOSH lifting equation (Waters et al., Ergonomics 1993) never allows one person more than 23 kg, and less
+    /// for what is held away from the body, as a sheet is.
+    /// </remarks>
     public decimal? ChunkKilograms { get; init; }
+
+    /// <summary>How wide a piece the crosscut guide takes; null for no limit but that of a chunk.</summary>
+    public Length? CrosscutWidth { get; init; }
+
+    /// <summary>True when factory edges may be measured from undressed, where a sheet does not say otherwise.</summary>
+    public bool TrustsEdges { get; init; }
 }

@@ -18,7 +18,11 @@ public sealed record Sheet(
     bool IsMeasured,
     bool HasFigure,
     IReadOnlyList<SheetStock> Stock
-);
+)
+{
+    /// <summary>Mass per area in kg/m²; null when unknown.</summary>
+    public decimal? KilogramsPerSquareMetre { get; init; }
+}
 
 /// <summary>A size of sheet.</summary>
 /// <param name="Length">Along the figure.</param>
@@ -26,4 +30,25 @@ public sealed record Sheet(
 /// <param name="Quantity">How many there are; null when as many as wanted can be bought.</param>
 /// <param name="Price">Of one; null when unknown.</param>
 /// <param name="IsOffcut">From the rack, used before any sheet is bought.</param>
-public sealed record SheetStock(Length Length, Length Width, int? Quantity, decimal? Price, bool IsOffcut);
+public sealed record SheetStock(Length Length, Length Width, int? Quantity, decimal? Price, bool IsOffcut)
+{
+    /// <summary>What is written on it; null for a size nobody needs to name.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>How far its ends are out of square, over its whole width; zero when square or not measured.</summary>
+    public Length OutOfSquare { get; init; }
+
+    /// <summary>Whether its factory edges are measured from undressed; null for what the shop does.</summary>
+    public bool? TrustsEdges { get; init; }
+
+    /// <summary>Places nothing may be cut from.</summary>
+    public IReadOnlyList<BadArea> Bad { get; init; } = [];
+}
+
+/// <summary>A place on a sheet that nothing may be cut from: a knot, a dent, a delaminated corner.</summary>
+/// <param name="X">Its low corner along the sheet's length.</param>
+/// <param name="Y">Its low corner across.</param>
+/// <param name="Length">Along the sheet's length.</param>
+/// <param name="Width">Across.</param>
+/// <param name="Why">What is wrong there, in the maker's words; or null.</param>
+public sealed record BadArea(Length X, Length Y, Length Length, Length Width, string? Why = null);

@@ -29,7 +29,16 @@ public static class ShopNumbers
             read.Positive(shop.ChunkLength, "shop/chunkLength", In(96), Mm(2440)),
             read.Positive(shop.ChunkWidth, "shop/chunkWidth", In(48), Mm(1220)),
             read.NotNegative(shop.Allowance, "shop/allowance", In(1), Mm(25))
-        );
+        )
+        {
+            LeastRip = read.NotNegative(shop.LeastRip, "shop/leastRip", In(6), Mm(150)),
+            LeastEdge = read.NotNegative(shop.LeastEdge, "shop/leastEdge", In(12), Mm(300)),
+            ChunkKilograms = shop.ChunkKilograms,
+            CrosscutWidth = table.CrosscutWidth is { } width
+                ? read.Positive(width, "shop/tableSaw/crosscutWidth")
+                : null,
+            TrustsEdges = shop.TrustsEdges,
+        };
         refusals = read.Refusals;
         return limits;
     }
@@ -56,9 +65,12 @@ public static class ShopNumbers
         var path = $"shop/sheets/{good.Id}";
         var nominal = read.Positive(good.Nominal, $"{path}/nominal");
         var thickness = good.Measured is { } measured ? read.Positive(measured, $"{path}/measured") : nominal;
-        var stock = good.Stock.Select((size, i) => StockOf(size, read, $"{path}/stock/{i}")).ToList();
+        var stock = good.Stock.Select((size, i) => StockOf(size, read, $"{path}/stock/{size.Id ?? $"{i}"}")).ToList();
         refusals = read.Refusals;
-        return new(good.Id, good.Name, nominal, thickness, good.Measured is not null, good.HasFigure, stock);
+        return new(good.Id, good.Name, nominal, thickness, good.Measured is not null, good.HasFigure, stock)
+        {
+            KilogramsPerSquareMetre = good.KilogramsPerSquareMetre,
+        };
     }
 
     private static SheetStock StockOf(StockSize size, ShopLengths read, string path) =>
@@ -68,6 +80,21 @@ public static class ShopNumbers
             size.Quantity,
             size.Price,
             size.Offcut
+        )
+        {
+            Id = size.Id,
+            OutOfSquare = read.NotNegative(size.OutOfSquare, $"{path}/outOfSquare", Length.Zero, Length.Zero),
+            TrustsEdges = size.TrustsEdges,
+            Bad = [.. size.Bad.Select((bad, i) => BadOf(bad, read, $"{path}/bad/{i}"))],
+        };
+
+    private static BadArea BadOf(BadPlace bad, ShopLengths read, string path) =>
+        new(
+            read.NotNegative(bad.X, $"{path}/x", Length.Zero, Length.Zero),
+            read.NotNegative(bad.Y, $"{path}/y", Length.Zero, Length.Zero),
+            read.Positive(bad.Length, $"{path}/length"),
+            read.Positive(bad.Width, $"{path}/width"),
+            bad.Why
         );
 
     private static Length In(long whole, long numerator = 0, long denominator = 1) =>

@@ -30,6 +30,19 @@ public sealed record Workshop : Kept
 
     /// <summary>How long beyond its planned size a held part is cut; 1 in or 25 mm (common practice, no source).</summary>
     public SizeText? Allowance { get; init; }
+
+    /// <summary>True when the factory edges of sheets are measured from undressed; a stock size may say otherwise.</summary>
+    public bool TrustsEdges { get; init; }
+
+    /// <summary>The narrowest strip ripped against the fence without a caution; 6 in or 150 mm (common practice, no source: hands stay a hand's breadth and more from the blade).</summary>
+    public SizeText? LeastRip { get; init; }
+
+    /// <summary>The shortest edge that rides against the fence without a caution; 12 in or 300 mm (common practice, no source: a piece with a short edge at the fence turns).</summary>
+    public SizeText? LeastEdge { get; init; }
+
+    /// <summary>The heaviest chunk one person takes to the table saw, in kilograms, for materials whose mass is known; null for no limit.</summary>
+    [Range(1.0, 200.0)]
+    public decimal? ChunkKilograms { get; init; }
 }
 
 /// <summary>A material that comes in sheets.</summary>
@@ -64,6 +77,9 @@ public sealed record SheetGood : Kept
 /// <summary>A size of sheet that can be used.</summary>
 public sealed record StockSize : Kept
 {
+    /// <summary>What is written on it, for pins; null for a size nobody needs to name.</summary>
+    public string? Id { get; init; }
+
     /// <summary>Along the figure.</summary>
     public required SizeText Length { get; init; }
 
@@ -80,6 +96,34 @@ public sealed record StockSize : Kept
 
     /// <summary>True for an offcut on the rack, used before any sheet is bought.</summary>
     public bool Offcut { get; init; }
+
+    /// <summary>How far its ends are out of square, over its whole width, as measured; zero when null.</summary>
+    public SizeText? OutOfSquare { get; init; }
+
+    /// <summary>Whether its factory edges are measured from undressed; null for what the shop does.</summary>
+    public bool? TrustsEdges { get; init; }
+
+    /// <summary>Places nothing may be cut from, on every sheet of this entry; a sheet that has some of its own is an entry of its own.</summary>
+    public IReadOnlyList<BadPlace> Bad { get; init; } = [];
+}
+
+/// <summary>A place on a sheet that nothing may be cut from: a knot, a dent, a delaminated corner.</summary>
+public sealed record BadPlace : Kept
+{
+    /// <summary>Where it begins along the sheet's length, from the marked corner.</summary>
+    public required SizeText X { get; init; }
+
+    /// <summary>Where it begins across, from the marked corner.</summary>
+    public required SizeText Y { get; init; }
+
+    /// <summary>How far it goes along the sheet's length.</summary>
+    public required SizeText Length { get; init; }
+
+    /// <summary>How far it goes across.</summary>
+    public required SizeText Width { get; init; }
+
+    /// <summary>What is wrong there.</summary>
+    public string? Why { get; init; }
 }
 
 /// <summary>Something put on an edge.</summary>
@@ -122,6 +166,9 @@ public sealed record TableSaw : Kept
 
     /// <summary>The longest setting of the crosscut stop; 8 ft or 2440 mm (the maker's own).</summary>
     public SizeText? CrosscutReach { get; init; }
+
+    /// <summary>How wide a piece the crosscut guide takes; as wide as a chunk may be when null.</summary>
+    public SizeText? CrosscutWidth { get; init; }
 }
 
 /// <summary>The track saw.</summary>

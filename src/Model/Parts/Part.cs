@@ -59,7 +59,11 @@ public sealed record MatchGroup(string Id, IReadOnlyList<PartSide> Sides, Length
 /// <param name="Id">The run's id.</param>
 /// <param name="Parts">Part ids in order.</param>
 /// <param name="Height">The side of the parts that lies across the strip.</param>
-public sealed record RunOfParts(string Id, IReadOnlyList<string> Parts, MatchedSide Height);
+public sealed record RunOfParts(string Id, IReadOnlyList<string> Parts, MatchedSide Height)
+{
+    /// <summary>Parts after which the run may go on in another strip.</summary>
+    public IReadOnlyList<string> MaySplitAfter { get; init; } = [];
+}
 
 /// <summary>Everything to make.</summary>
 /// <param name="Parts">The parts, in the order of their pieces.</param>

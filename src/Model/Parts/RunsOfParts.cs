@@ -47,7 +47,13 @@ internal sealed class RunsOfParts
         }
         foreach (var (member, index) in members.Select((member, index) => (member, index)))
             _places[member.Id] = new(run.Id, index + 1);
-        Runs.Add(new(run.Id, [.. members.Select(member => member.Id)], RunDirection.HeightOf(members)));
+        var parts = members.Select(member => member.Id).ToList();
+        Runs.Add(
+            new(run.Id, parts, RunDirection.HeightOf(members))
+            {
+                MaySplitAfter = [.. parts.SkipLast(1).Intersect(run.MaySplitAfter)],
+            }
+        );
     }
 
     // Its piece could not be made, and that is told where it is to be mended.

@@ -3,6 +3,7 @@ using Nookwright.Flow;
 using Nookwright.Lettering;
 using Nookwright.Measure;
 using Nookwright.Parts;
+using Nookwright.Shop;
 
 namespace Nookwright.Paper;
 
@@ -19,6 +20,7 @@ public sealed class JobWords
     public JobWords(Workbook book)
     {
         _format = book.Lengths;
+        Saws = book.CutRequest.Saws;
         _workpieces = (book.Plan?.Workpieces ?? []).ToDictionary(w => w.Id);
         _partsOnSheet = _workpieces.Values.Where(IsPart).ToLookup(w => w.Sheet);
         _parts = book.PartList.Parts.DistinctBy(p => p.Id).ToDictionary(p => p.Id);
@@ -50,6 +52,9 @@ public sealed class JobWords
 
     /// <summary>The workpiece with an id.</summary>
     public Workpiece Workpiece(string id) => _workpieces[id];
+
+    /// <summary>What the shop's saws take and reach.</summary>
+    public SawLimits Saws { get; }
 
     /// <summary>A workpiece's size along the sheet and across it.</summary>
     /// <remarks>To the job's own mark: what is left over need not be told finer.</remarks>

@@ -7,7 +7,7 @@ public static class SawCautions
 {
     /// <summary>The cautions of a visit; none for pieces that are easily held.</summary>
     public static IEnumerable<string> Of(Visit visit, JobWords words) =>
-        VisitCautions.Of(visit, words.Workpiece).Select(Say);
+        VisitCautions.Of(visit, words.Workpiece, words.Saws).Select(Say);
 
     private static string Say(Caution caution) =>
         caution switch

@@ -16,7 +16,7 @@ internal sealed class SheetTally(Plan plan, Project project)
         {
             var material = new Bought(good.Id, Called(good), good.KilogramsPerSquareMetre);
             foreach (var (stock, i) in good.Stock.Select((stock, i) => (stock, i)))
-                if (used.Remove(JobRequest.StockId(good.Id, i), out var sheets))
+                if (used.Remove(JobRequest.StockId(good.Id, i, stock.Id), out var sheets))
                     yield return Line(material, sheets, stock.Price, stock.Offcut);
         }
         foreach (var sheets in used.Values)

@@ -1,4 +1,5 @@
 using Nookwright.Measure;
+using Nookwright.Shop;
 
 namespace Nookwright.Cutting;
 
@@ -21,29 +22,27 @@ public enum Caution
 /// <summary>What to mind at each visit: the one place that says so, for findings, cards and the page.</summary>
 public static class VisitCautions
 {
-    // Common practice, no source: hands stay a hand's breadth and more from the blade; a piece with a short edge at the
-    // fence turns; a piece that reaches far beyond the table tips.
-    private static readonly Length Narrow = Length.FromMillimetres(150);
-    private static readonly Length Short = Length.FromMillimetres(300);
+    // Common practice, no source: a piece that reaches far beyond the table tips.
     private static readonly Length Large = Length.FromMillimetres(1200);
 
     /// <summary>What to mind at a visit; nothing for pieces that are easily held.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="workpiece">The workpiece with an id.</param>
-    public static IEnumerable<Caution> Of(Visit visit, Func<string, Workpiece> workpiece)
+    /// <param name="saws">What the shop takes for narrow and for short.</param>
+    public static IEnumerable<Caution> Of(Visit visit, Func<string, Workpiece> workpiece, SawLimits saws)
     {
         var worked = visit.Cuts.Select(cut => (Cut: cut, On: workpiece(cut.On))).ToList();
-        if (visit.Saw == Saw.Fence && visit.Setting < Narrow)
+        if (visit.Saw == Saw.Fence && visit.Setting < saws.LeastRip)
             yield return Caution.NarrowRip;
-        if (visit.Saw == Saw.Fence && worked.Any(w => IsShort(AtFence(w.Cut, w.On), visit.Setting)))
+        if (visit.Saw == Saw.Fence && worked.Any(w => IsShort(AtFence(w.Cut, w.On))))
             yield return Caution.ShortEdge;
-        if (visit.Saw == Saw.Stop && visit.Setting < Narrow)
+        if (visit.Saw == Saw.Stop && visit.Setting < saws.LeastRip)
             yield return Caution.ShortPiece;
         if (worked.Any(w => w.On.Length > Large || w.On.Width > Large))
             yield return Caution.LargePiece;
-    }
 
-    private static bool IsShort(Length edge, Length setting) => edge < Short || edge < setting;
+        bool IsShort(Length edge) => edge < saws.LeastEdge || edge < visit.Setting;
+    }
 
     private static Length AtFence(SawCut cut, Workpiece on) => cut.Along == SheetAxis.Width ? on.Length : on.Width;
 }

@@ -108,8 +108,8 @@ public sealed record StockPiece(
     /// <summary>Places nothing may be cut from, as measured from the sheet's low corner.</summary>
     public IReadOnlyList<BadArea> Bad { get; init; } = [];
 
-    /// <summary>How far its corners are out of square, over its whole width; zero when square or not measured.</summary>
-    /// <remarks>Squaring takes this much off each end beyond the dressing.</remarks>
+    /// <summary>How far its ends are out of square, over its whole width; zero when square or not measured.</summary>
+    /// <remarks>Its long edges are straight and alike; squaring takes this much off each end beyond the dressing.</remarks>
     public Length OutOfSquare { get; init; }
 
     /// <summary>True when its factory edges may be measured from undressed.</summary>
@@ -118,14 +118,6 @@ public sealed record StockPiece(
     /// <summary>Mass per area in kg/m²; null when unknown.</summary>
     public decimal? KilogramsPerSquareMetre { get; init; }
 }
-
-/// <summary>A place on a sheet that nothing may be cut from: a knot, a dent, a delaminated corner.</summary>
-/// <param name="X">Its low corner along the sheet's length.</param>
-/// <param name="Y">Its low corner across.</param>
-/// <param name="Length">Along the sheet's length.</param>
-/// <param name="Width">Across.</param>
-/// <param name="Why">What is wrong there, in the maker's words; or null.</param>
-public sealed record BadArea(Length X, Length Y, Length Length, Length Width, string? Why = null);
 
 /// <summary>What comes first.</summary>
 /// <param name="VisitsFirst">

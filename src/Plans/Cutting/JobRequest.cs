@@ -1,4 +1,5 @@
 using Nookwright.Parts;
+using Nookwright.Projects;
 using Nookwright.Shop;
 
 namespace Nookwright.Cutting;
@@ -10,20 +11,38 @@ public static class JobRequest
     /// <param name="parts">Everything to make.</param>
     /// <param name="sheets">The materials, offcuts included.</param>
     /// <param name="saws">What the saws take and reach.</param>
-    public static CutRequest Of(PartList parts, IReadOnlyList<Sheet> sheets, SawLimits saws) =>
+    /// <param name="wishes">What the maker wishes of the plan; panels that there are not are passed over.</param>
+    public static CutRequest Of(PartList parts, IReadOnlyList<Sheet> sheets, SawLimits saws, CuttingWishes wishes) =>
         new(
-            [.. parts.Parts.Select(Cut)],
+            [.. parts.Parts.Select(p => Cut(p, Pinned(p.Id, wishes)))],
             [.. parts.Matches.Where(m => m.Sides.Count > 1).Select(m => new CutMatch(m.Id, m.Sides, m.Because))],
-            [.. parts.Runs.Select(r => new CutRun(r.Id, r.Parts) { Height = r.Height })],
-            [.. sheets.SelectMany(Stock)],
+            [.. parts.Runs.Select(r => Run(r))],
+            [.. sheets.SelectMany(s => Stock(s, saws))],
             saws,
-            new CutRules()
-        );
+            new CutRules(BoxByBox: wishes.BoxByBox)
+        )
+        {
+            Apart = [.. Apart(parts, wishes)],
+        };
 
-    /// <summary>The id of a material's size, by its place in the shop's list from nought.</summary>
-    internal static string StockId(string material, int index) => $"{material}/{index + 1}";
+    /// <summary>The id of a material's size: what is written on it, or its place in the shop's list from nought.</summary>
+    internal static string StockId(string material, int index, string? written) => written ?? $"{material}/{index + 1}";
 
-    private static CutPart Cut(Part part) =>
+    private static string? Pinned(string panel, CuttingWishes wishes) =>
+        wishes.Pins.FirstOrDefault(pin => pin.Panels.Contains(panel))?.From;
+
+    private static IEnumerable<CutApart> Apart(PartList parts, CuttingWishes wishes)
+    {
+        var known = parts.Parts.Select(p => p.Id).ToHashSet();
+        return wishes
+            .Apart.Select(apart => new CutApart(apart.Id, [.. apart.Panels.Distinct().Where(known.Contains)]))
+            .Where(apart => apart.Parts.Count > 1);
+    }
+
+    private static CutRun Run(RunOfParts run) =>
+        new(run.Id, run.Parts) { Height = run.Height, MaySplitAfter = run.MaySplitAfter };
+
+    private static CutPart Cut(Part part, string? from) =>
         new(
             part.Id,
             part.Letter,
@@ -33,13 +52,17 @@ public static class JobRequest
             part.Blank?.Width ?? part.CutWidth.Length,
             part.Panel.Figure,
             part.Blank?.Awaits ?? []
-        );
+        )
+        {
+            Piece = part.Panel.Piece,
+            From = from,
+        };
 
-    private static IEnumerable<StockPiece> Stock(Sheet sheet) =>
+    private static IEnumerable<StockPiece> Stock(Sheet sheet, SawLimits saws) =>
         sheet.Stock.Select(
             (size, i) =>
                 new StockPiece(
-                    StockId(sheet.Id, i),
+                    StockId(sheet.Id, i, size.Id),
                     sheet.Id,
                     size.Length,
                     size.Width,
@@ -48,5 +71,11 @@ public static class JobRequest
                     size.IsOffcut,
                     sheet.HasFigure
                 )
+                {
+                    Bad = size.Bad,
+                    OutOfSquare = size.OutOfSquare,
+                    TrustsEdges = size.TrustsEdges ?? saws.TrustsEdges,
+                    KilogramsPerSquareMetre = sheet.KilogramsPerSquareMetre,
+                }
         );
 }

@@ -43,7 +43,7 @@ public static class BareList
             [.. listed.Select(p => p.Part)],
             [.. matches.Select(g => Match(g.Key, [.. g.Select(p => p.Part)]))],
             [.. runs.Select(g => new CutRun(g.Key, [.. g.Select(p => p.Part.Id)]))],
-            [.. sheets.Select((s, i) => Stock(s, i, only))],
+            [.. sheets.Select((s, i) => Stock(s, i, only) with { TrustsEdges = saws.TrustsEdges })],
             saws,
             rules
         );

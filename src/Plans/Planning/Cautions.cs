@@ -12,7 +12,7 @@ internal static class Cautions
     {
         var pieces = plan.Workpieces.ToDictionary(p => p.Id);
         List<Visit> With(Caution caution) =>
-            [.. plan.Visits.Where(v => VisitCautions.Of(v, id => pieces[id]).Contains(caution))];
+            [.. plan.Visits.Where(v => VisitCautions.Of(v, id => pieces[id], job.Request.Saws).Contains(caution))];
         if (With(Caution.ShortEdge) is { Count: > 0 } shortEdge)
             yield return ShortEdge(shortEdge);
         if (With(Caution.NarrowRip) is { Count: > 0 } narrow)

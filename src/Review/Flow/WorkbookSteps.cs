@@ -37,7 +37,8 @@ internal static class WorkbookSteps
         var sheets = project.Shop.Sheets.Select(good => ShopNumbers.SheetOf(good, project.Units)).ToList();
         var usable = sheets.Where(s => s.Ok).Select(s => s.Value).ToList();
         var wrong = refusals.Concat(sheets.Where(s => !s.Ok).Select(s => s.Refusal));
-        return (JobRequest.Of(parts, usable, saws) with { Units = project.Units }, wrong.Select(Unreadable));
+        var request = JobRequest.Of(parts, usable, saws, project.Cutting) with { Units = project.Units };
+        return (request, wrong.Select(Unreadable));
     }
 
     private static Finding Unreadable(Refusal refusal) =>

@@ -51,13 +51,40 @@ public sealed class AnyJob
             Name(List(job, list), "id", list);
         foreach (var list in (string[])["sheets", "edgings"])
             Name(List(Part(job, "shop"), list), "id", list);
+        foreach (var list in (string[])["pins", "apart"])
+            Name(List(Part(job, "cutting"), list), "id", list);
+        foreach (var (index, sheet) in List(Part(job, "shop"), "sheets").Index())
+            Name((sheet as JsonObject)?["stock"] as JsonArray ?? [], "id", $"stock{index}-");
         foreach (var list in (string[])["readings", "things"])
             Name(List(Part(job, "room"), list), "id", list);
         foreach (var (name, members) in List(job, "pieces").SelectMany(piece => piece!.AsObject()))
             Name(members as JsonArray ?? [], "id", name);
+        if (StockIds(job).Count == 0)
+            Part(job, "cutting").Remove("pins");
         Refer(job, Forms.Of<Project>(), job);
+        Wish(job);
         return job;
     }
+
+    /// <summary>A run may split only after one of its own panels but the last, and a part has one pin.</summary>
+    private static void Wish(JsonObject job)
+    {
+        foreach (var run in List(job, "runs").OfType<JsonObject>().Where(run => run.ContainsKey("maySplitAfter")))
+        {
+            run["panels"] = new JsonArray("piece0.left-side", "piece0.right-side");
+            run["maySplitAfter"] = new JsonArray("piece0.left-side");
+        }
+        foreach (var (index, pin) in List(Part(job, "cutting"), "pins").Index())
+            pin!["panels"] = new JsonArray($"piece0.panel-{index}");
+    }
+
+    private static List<JsonNode> StockIds(JsonObject job) =>
+        [
+            .. List(Part(job, "shop"), "sheets")
+                .OfType<JsonObject>()
+                .SelectMany(sheet => sheet["stock"] as JsonArray ?? [])
+                .Select(stock => stock!["id"]!),
+        ];
 
     private JsonObject Box()
     {
@@ -136,6 +163,8 @@ public sealed class AnyJob
     {
         if (ids == "pieces")
             return "piece0";
+        if (ids == "shop/sheets/stock")
+            return StockIds(job)[0].DeepClone();
         var list = job["shop"]?[ids["shop/".Length..]]?.AsArray() ?? [];
         return list.Count == 0 ? null : list[_lot.Next(list.Count)]!["id"]!.DeepClone();
     }

@@ -46,6 +46,12 @@ public class EditsTests
     [InlineData("shop/sheets/ply/hasFigure", "no")]
     [InlineData("shop/sheets/ply/stock/0/price", "64.5")]
     [InlineData("shop/tableSaw/kerf", "3/32")]
+    [InlineData("shop/tableSaw/crosscutWidth", "24 in")]
+    [InlineData("shop/chunkKilograms", "18")]
+    [InlineData("shop/sheets/ply/stock/0/outOfSquare", "3/16 in")]
+    [InlineData("shop/sheets/ply/stock/0/trustsEdges", "yes")]
+    [InlineData("cutting/extraVisits", "2")]
+    [InlineData("cutting/boxByBox", "yes")]
     [InlineData("room/readings/ceiling/value", "96 in")]
     [InlineData("name", " Nook ")]
     public void A_field_is_set_by_its_path_and_nothing_else_changes(string path, string text)
@@ -61,7 +67,7 @@ public class EditsTests
     [InlineData(
         "shop/tableSaw/colour",
         "1",
-        "There is no field \"colour\" here. There are kerf, ripReach, crosscutReach."
+        "There is no field \"colour\" here. There are kerf, ripReach, crosscutReach, crosscutWidth."
     )]
     [InlineData("pieces/box-1/width/x", "1", "There is no field \"x\" here.")]
     [InlineData("pieces/box-1/back", "1", "This holds several fields: name the one to change.")]
@@ -194,6 +200,7 @@ public class EditsTests
             .. job.Room.Readings.SelectMany(job.FieldsOf),
             .. job.Room.Things.SelectMany(job.FieldsOf),
             .. job.FieldsOfShop(),
+            .. job.FieldsOfCutting(),
             .. job.FieldsOfJob(),
         ];
 

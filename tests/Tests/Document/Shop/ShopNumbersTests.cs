@@ -8,7 +8,11 @@ public class ShopNumbersTests
     [Fact]
     public void A_shop_that_says_nothing_has_the_usual_saws_in_inches() =>
         Assert.Equal(
-            new SawLimits(In(0.125m), In(0.09375m), In(0.25m), In(30), In(96), In(108), In(96), In(48), In(1)),
+            new SawLimits(In(0.125m), In(0.09375m), In(0.25m), In(30), In(96), In(108), In(96), In(48), In(1))
+            {
+                LeastRip = In(6),
+                LeastEdge = In(12),
+            },
             ShopNumbers.LimitsOf(new Workshop(), LengthUnit.Inches).Value
         );
 
@@ -29,6 +33,43 @@ public class ShopNumbersTests
         };
         var limits = ShopNumbers.LimitsOf(shop, LengthUnit.Inches).Value;
         Assert.Equal((Length.Zero, In(33), Mm(2.4m)), (limits.Dressing, limits.RipReach, limits.TableKerf));
+    }
+
+    [Fact]
+    public void What_is_written_of_one_stock_is_read_with_it()
+    {
+        var good = new SheetGood
+        {
+            Id = "ply",
+            Nominal = "3/4",
+            Stock =
+            [
+                new()
+                {
+                    Id = "flame",
+                    Length = "96 1/16",
+                    Width = "48",
+                    OutOfSquare = "1/8",
+                    TrustsEdges = true,
+                    Bad =
+                    [
+                        new()
+                        {
+                            X = "0",
+                            Y = "-1",
+                            Length = "2",
+                            Width = "2",
+                        },
+                    ],
+                },
+            ],
+        };
+        var stock = Assert.Single(ShopNumbers.SheetOf(good, LengthUnit.Inches, out var refusals).Stock);
+        Assert.Equal(("flame", In(0.125m), (bool?)true), (stock.Id, stock.OutOfSquare, stock.TrustsEdges));
+        Assert.Equal(
+            "shop/sheets/ply/stock/flame/bad/0/y: \"-1\" is below zero: write 0 for none.",
+            Assert.Single(refusals).ToString()
+        );
     }
 
     [Fact]
