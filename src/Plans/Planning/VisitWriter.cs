@@ -28,7 +28,7 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
             script.EndVisit();
             _stands.RemoveAll(s => s.IsDone);
         }
-        if (_stands.Count > 0)
+        if (_stands.Any(s => !s.IsDone))
             throw new InvalidOperationException("A piece waits at the table saw, and no visit is left.");
     }
 

@@ -72,4 +72,11 @@ public class SmallJobsByBruteForce
         var request = Request(Part("a", 400, 1220, PanelFigure.Length)) with { Saws = Ideal };
         Assert.Equal([Mm(400)], PlanOf(request).Visits.Select(v => v.Setting));
     }
+
+    [Fact]
+    public void A_part_as_large_as_the_sheet_needs_no_visit_where_its_edges_are_trusted()
+    {
+        var request = Request(Part("a", 2440, 1220, PanelFigure.Length)) with { Saws = Ideal };
+        Assert.Empty(PlanOf(request).Visits);
+    }
 }
