@@ -18,9 +18,15 @@ public abstract class OwnWebTests(Chromium chromium) : PageTests(chromium)
 
     public override async ValueTask DisposeAsync()
     {
-        await base.DisposeAsync();
-        await _web.DisposeAsync();
-        _jobs.Dispose();
+        try
+        {
+            await base.DisposeAsync();
+        }
+        finally
+        {
+            await _web.DisposeAsync();
+            _jobs.Dispose();
+        }
     }
 
     /// <summary>Ends the program as a power cut would, and starts it again at the same address.</summary>

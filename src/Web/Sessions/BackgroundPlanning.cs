@@ -3,45 +3,46 @@ using Nookwright.Flow;
 
 namespace Nookwright.Web.Sessions;
 
-/// <summary>Plans in the background, one document at a time: a new one stops the planning of the one before.</summary>
-/// <param name="found">Told of every better plan, and at the end.</param>
+/// <summary>Plans in the background, one document at a time: a new one ends the planning of the one before.</summary>
+/// <param name="found">Told of the first plan at once, then now and then of the best so far, and at the end.</param>
 internal sealed class BackgroundPlanning(Action<Workbook, PlannerState> found)
 {
     /// <summary>The page shows an edit first, with both hands; nobody sees a plan this much later.</summary>
     private static readonly TimeSpan ForThePage = TimeSpan.FromMilliseconds(80);
 
-    private CancellationTokenSource _stop = new();
+    /// <summary>Numbers that change faster than this cannot be read, and every change draws the page anew.</summary>
+    private static readonly TimeSpan ToBeRead = TimeSpan.FromMilliseconds(400);
 
-    /// <summary>Stops what is being planned and begins anew.</summary>
+    private PlanSearch? _search;
+
+    /// <summary>Forgets what is being planned and begins anew.</summary>
     public void Plan(Workbook workbook)
     {
-        _stop.Cancel();
-        _stop = new();
-        var stop = _stop.Token;
-        _ = Task.Run(() => Run(workbook, stop), CancellationToken.None);
+        _search?.Forget();
+        var search = new PlanSearch(workbook);
+        _search = search;
+        _ = Task.Run(() => Run(search), CancellationToken.None);
     }
 
-    private async Task Run(Workbook workbook, CancellationToken stop)
+    /// <summary>Looks no further: the best plan so far stays.</summary>
+    public void Stop() => _search?.Stop();
+
+    private async Task Run(PlanSearch search)
     {
-        try
+        await Task.Delay(ForThePage);
+        var planning = search.Begin(first: plan => Tell(search, plan));
+        while (await Task.WhenAny(planning, Task.Delay(ToBeRead)) != planning)
         {
-            await Task.Delay(ForThePage, stop);
-            var improvements = 0;
-            var better = new Told<Plan>(plan =>
-                found(workbook with { Plan = plan }, new(IsUnderWay: true, ++improvements))
-            );
-            var planned = workbook.WithPlan(better, stop);
-            found(planned, new(IsUnderWay: false, improvements));
+            if (search.TakeNews() is { } better)
+                Tell(search, better);
         }
-        catch (OperationCanceledException)
-        {
-            // The document was edited: another planning is under way.
-        }
+        if (!search.IsForgotten)
+            found(await planning, search.Ended);
     }
 
-    /// <summary>Tells at once, on the planner's own thread, so that plans arrive in order.</summary>
-    private sealed class Told<T>(Action<T> tell) : IProgress<T>
+    private void Tell(PlanSearch search, Plan plan)
     {
-        public void Report(T value) => tell(value);
+        if (!search.IsForgotten)
+            found(search.Workbook with { Plan = plan }, search.UnderWay);
     }
 }

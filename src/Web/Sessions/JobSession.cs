@@ -18,7 +18,7 @@ public sealed class JobSession
         Path = path;
         _stamp = FileStamp.Of(path);
         _planner = new(TakePlan);
-        Now = Derived(History.Of(project), PlanPictures.None);
+        Now = Derived(History.Of(project), PlanPictures.None, DoneSoFar());
         _planner.Plan(Now.Workbook);
     }
 
@@ -30,6 +30,9 @@ public sealed class JobSession
 
     /// <summary>What there is to show.</summary>
     public JobState Now { get; private set; }
+
+    /// <summary>The file beside it that keeps which cuts are done.</summary>
+    private string DoneFile => CutsDoneFile.Beside(Path);
 
     /// <summary>Opens a job's file, or says everything that stands in the way.</summary>
     public static (JobSession? Session, IReadOnlyList<Refusal> Refusals) Open(string path)
@@ -79,6 +82,39 @@ public sealed class JobSession
             return Now.History.CanStepForward ? Move(Now.History.StepForward()) : null;
     }
 
+    /// <summary>Ticks cuts as done, or takes their ticks away; no edit of the document.</summary>
+    /// <param name="stamp">The stamp of their plan and round.</param>
+    /// <param name="cuts">Their numbers.</param>
+    /// <param name="isDone">False to take the ticks away.</param>
+    /// <returns>Why it was not done.</returns>
+    public Refusal? Tick(string stamp, IEnumerable<int> cuts, bool isDone)
+    {
+        lock (_gate)
+        {
+            // Read anew each time: a file that could not be read when the job was opened may have been mended.
+            if (!CutsDoneFile.Read(DoneFile).Take(out var done, out var refusal))
+                return refusal;
+            done = isDone ? done.With(stamp, cuts) : done.Without(stamp, cuts);
+            if (CutsDoneFile.Write(DoneFile, done) is { } trouble)
+                return trouble;
+            Tell(Now with { Done = done });
+            return null;
+        }
+    }
+
+    /// <summary>Looks for no better plan; the best so far stays.</summary>
+    public void StopLooking() => _planner.Stop();
+
+    /// <summary>Looks for a better plan once more, from the beginning.</summary>
+    public void LookAgain()
+    {
+        lock (_gate)
+        {
+            Tell(Now with { Planning = PlannerState.Begins });
+            _planner.Plan(Now.Workbook);
+        }
+    }
+
     /// <summary>The workbook with its plan: the best one so far, or the first one as soon as it is there.</summary>
     public async Task<Workbook> Planned(CancellationToken stop)
     {
@@ -120,6 +156,14 @@ public sealed class JobSession
         }
     }
 
+    private CutsDone DoneSoFar() =>
+        CutsDoneFile.Read(DoneFile).Take(out var done, out var refusal)
+            ? done
+            : CutsDone.None with
+            {
+                Unread = refusal,
+            };
+
     private static bool SayTheSame(Project a, Project b) => JobFile.Write(a) == JobFile.Write(b);
 
     private Refusal? Move(History to)
@@ -140,14 +184,14 @@ public sealed class JobSession
 
     private void Show(History history)
     {
-        Tell(Derived(history, Now.PlanPictures));
+        Tell(Derived(history, Now.PlanPictures, Now.Done));
         _planner.Plan(Now.Workbook);
     }
 
-    private static JobState Derived(History history, PlanPictures before)
+    private static JobState Derived(History history, PlanPictures before, CutsDone done)
     {
         var workbook = Workbook.Of(history.Current);
-        return new(history, workbook, new(workbook), before, PlannerState.Begins);
+        return new(history, workbook, new(workbook), before, PlannerState.Begins, done);
     }
 
     private void TakePlan(Workbook planned, PlannerState planning)

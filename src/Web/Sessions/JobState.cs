@@ -9,6 +9,7 @@ namespace Nookwright.Web.Sessions;
 /// <param name="Pictures">The drawings of room and built-in.</param>
 /// <param name="PlanPictures">The drawings of the plan; while there is none yet for this document, those of the plan before.</param>
 /// <param name="Planning">What the planner is doing.</param>
+/// <param name="Done">The cuts that were ticked as done, of this plan and of others.</param>
 /// <param name="IsChangedOutside">True when another program changed the file and the person has not said which to keep.</param>
 public sealed record JobState(
     History History,
@@ -16,11 +17,15 @@ public sealed record JobState(
     JobPictures Pictures,
     PlanPictures PlanPictures,
     PlannerState Planning,
+    CutsDone Done,
     bool IsChangedOutside = false
 )
 {
     /// <summary>The document.</summary>
     public Project Project => History.Current;
+
+    /// <summary>How far the plan has been cut, or null when there is no plan.</summary>
+    public CuttingProgress? Progress => Workbook.Plan is { } plan ? new(plan, PlanPictures.Stamps, Done) : null;
 }
 
 /// <summary>What the planner is doing.</summary>
@@ -28,6 +33,9 @@ public sealed record JobState(
 /// <param name="Improvements">How many plans it has found for this document, each better than the one before.</param>
 public sealed record PlannerState(bool IsUnderWay, int Improvements)
 {
+    /// <summary>True when the maker had it stop before it was through.</summary>
+    public bool WasStopped { get; init; }
+
     /// <summary>Nothing is being planned.</summary>
     public static PlannerState Rests { get; } = new(false, 0);
 

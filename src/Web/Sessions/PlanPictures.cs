@@ -8,14 +8,19 @@ namespace Nookwright.Web.Sessions;
 /// <summary>The drawings of a cutting plan.</summary>
 /// <param name="Sheets">The sheets in the order they are broken down.</param>
 /// <param name="Settings">The visits in their order: the workpiece against the fence, and what comes off it.</param>
-public sealed record PlanPictures(IReadOnlyList<PageDrawing> Sheets, IReadOnlyList<PageDrawing> Settings)
+/// <param name="Stamps">What tells the cuts drawn from those of other plans.</param>
+public sealed record PlanPictures(
+    IReadOnlyList<PageDrawing> Sheets,
+    IReadOnlyList<PageDrawing> Settings,
+    CutStamps Stamps
+)
 {
     // Millimetres of a picture; the page stretches it to the width there is.
     private const double SheetWidth = 170;
     private const double SheetHeight = 95;
 
     /// <summary>Nothing is planned.</summary>
-    public static PlanPictures None { get; } = new([], []);
+    public static PlanPictures None { get; } = new([], [], new(null));
 
     /// <summary>The drawings of a workbook's plan.</summary>
     public static PlanPictures Of(Workbook workbook) =>
@@ -27,7 +32,8 @@ public sealed record PlanPictures(IReadOnlyList<PageDrawing> Sheets, IReadOnlyLi
                         $"Setting {visit.Number}",
                         () => Draw(visit, plan, workbook)
                     )),
-                ]
+                ],
+                new(plan)
             )
             : None;
 

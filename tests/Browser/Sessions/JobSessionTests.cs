@@ -118,6 +118,30 @@ public sealed class JobSessionTests : IDisposable
     }
 
     [Fact]
+    public async Task A_search_that_is_stopped_keeps_the_best_plan_it_had_found()
+    {
+        _session.Changed += () =>
+        {
+            if (_session.Now is { Planning.IsUnderWay: true, Workbook.Plan: not null })
+                _session.StopLooking();
+        };
+        _session.SetField(BoxDepth, "18 in");
+        await Until(() => !_session.Now.Planning.IsUnderWay);
+        Assert.True(_session.Now.Planning.WasStopped);
+        Assert.NotNull(_session.Now.Workbook.Plan);
+    }
+
+    [Fact]
+    public async Task What_was_stopped_can_be_looked_for_again()
+    {
+        await Until(() => !_session.Now.Planning.IsUnderWay);
+        _session.LookAgain();
+        Assert.True(_session.Now.Planning.IsUnderWay);
+        await Until(() => !_session.Now.Planning.IsUnderWay);
+        Assert.False(_session.Now.Planning.WasStopped);
+    }
+
+    [Fact]
     public void A_reading_taken_carries_its_day_and_can_be_forgotten()
     {
         _session.TakeReading("run.width", "92 1/2 in", new(2026, 11, 25));
@@ -147,6 +171,20 @@ public sealed class JobSessionTests : IDisposable
         var again = JobFolder.WithDemos(home, Checkout.Demos);
         Assert.Equal(["window-nook"], again.Jobs);
         Assert.Equal("mine", System.IO.File.ReadAllText(again.FileOf("window-nook")!));
+    }
+
+    private async Task Until(Func<bool> isSo)
+    {
+        var come = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        void Look()
+        {
+            if (isSo())
+                come.TrySetResult();
+        }
+        _session.Changed += Look;
+        Look();
+        await come.Task.WaitAsync(TestContext.Current.CancellationToken);
+        _session.Changed -= Look;
     }
 
     private void ChangeOutside(string depth)

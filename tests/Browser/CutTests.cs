@@ -1,0 +1,61 @@
+using Microsoft.Playwright;
+
+namespace Nookwright.Browser;
+
+/// <summary>A maker at the saw: the plan, its cards, and what is ticked on them.</summary>
+public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
+{
+    [Fact]
+    public async Task A_setting_that_is_ticked_stays_ticked_after_a_reload_and_a_power_cut()
+    {
+        await OpenPlanned();
+        await Done(1).CheckAsync();
+        await Expect(Page.Locator(".going-on")).ToContainTextAsync("go on at setting 2");
+        await Page.ReloadAsync();
+        await Expect(Done(1)).ToBeCheckedAsync();
+        await KillAndStartAgain();
+        await OpenPlanned();
+        await Expect(Done(1)).ToBeCheckedAsync();
+        await Expect(Page.Locator("[data-visit='1'] .card-body")).Not.ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task What_is_ticked_in_the_shop_is_seen_on_the_bench_and_is_no_edit()
+    {
+        await OpenPlanned();
+        var other = await NewPage();
+        await Open("cut", other);
+        await Done(2).CheckAsync();
+        await Expect(other.Locator("[data-visit='2'] .row-head .tick input")).ToBeCheckedAsync();
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
+    }
+
+    [Fact]
+    public async Task A_setting_is_done_when_the_last_of_its_cuts_is_ticked()
+    {
+        await OpenPlanned();
+        var card = Page.Locator("[data-visit='1']");
+        var cuts = await card.Locator(".card-body .tick input").CountAsync();
+        for (var cut = 0; cut < cuts; cut++)
+            await card.Locator(".card-body .tick input").Nth(cut).CheckAsync();
+        await Expect(Done(1)).ToBeCheckedAsync();
+    }
+
+    [Fact]
+    public async Task A_cut_of_the_breakdown_can_be_ticked()
+    {
+        await OpenPlanned();
+        var sheet = Page.Locator(".sheet").First;
+        await sheet.Locator("summary").ClickAsync();
+        await sheet.Locator(".tick input").First.CheckAsync();
+        await Expect(sheet.Locator("summary")).ToContainTextAsync("1 done");
+    }
+
+    private ILocator Done(int visit) => Page.Locator($"[data-visit='{visit}'] .row-head .tick input");
+
+    private async Task OpenPlanned()
+    {
+        await Open("cut");
+        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = 30_000 });
+    }
+}
