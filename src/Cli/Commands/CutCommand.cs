@@ -14,6 +14,18 @@ public static class CutCommand
         Description = "Plan for the fewest sheets instead: more visits, and parts that match may be cut at several.",
     };
 
+    private static readonly Option<bool> Front = new("--front")
+    {
+        Description = "Show what more visits would buy, instead of one plan.",
+    };
+
+    private static readonly Option<int?> ExtraVisits = new("--extra-visits")
+    {
+        Description =
+            "How many visits beyond the fewest are accepted for less wood; what the job says without it, or none.",
+        HelpName = "N",
+    };
+
     /// <summary>The command.</summary>
     public static Command Make(Terminal console)
     {
@@ -27,8 +39,19 @@ public static class CutCommand
         {
             job,
         };
-        foreach (var option in (Option[])[.. list.All, SheetsFirst, JobArgument.Json, JobArgument.Out])
+        foreach (
+            var option in (Option[])[.. list.All, SheetsFirst, Front, ExtraVisits, JobArgument.Json, JobArgument.Out]
+        )
             command.Add(option);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(ExtraVisits) < 0)
+                result.AddError("--extra-visits is a number of visits: 0 or more.");
+            if (result.GetValue(SheetsFirst) && (result.GetValue(Front) || result.GetValue(ExtraVisits) is not null))
+                result.AddError(
+                    "--sheets-first is one end of the front: leave it out, or leave out --front and --extra-visits."
+                );
+        });
         command.SetAction(parsed =>
             (parsed.GetValue(job), list.IsGiven(parsed)) switch
             {
@@ -47,9 +70,11 @@ public static class CutCommand
             path,
             (opened, workbook) =>
             {
-                var planned = (workbook with { CutRequest = Ruled(workbook.CutRequest, parsed) }).WithPlan();
+                var request = Ruled(workbook.CutRequest, parsed);
+                var (plan, front) = Planned(request, parsed, workbook.Project.Cutting.ExtraVisits);
+                var planned = (workbook with { CutRequest = request }).WithThisPlan(plan);
                 JobArgument.SayTrouble(console, opened, path, planned);
-                Answer(console, parsed, planned.Plan!, planned.CutRequest);
+                Answer(console, parsed, plan, front, request);
                 return JobArgument.ExitOf(planned);
             }
         );
@@ -59,10 +84,10 @@ public static class CutCommand
         if (!list.Request(parsed).Take(out var request, out var refusal))
             return console.Refuse([refusal]);
         request = Ruled(request, parsed);
-        var plan = Planner.Plan(request);
+        var (plan, front) = Planned(request, parsed, 0);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
             console.Errors.WriteLine($"{JobArgument.Word(finding.Severity)}: {finding.Message} [{finding.Rule}]");
-        Answer(console, parsed, plan, request);
+        Answer(console, parsed, plan, front, request);
         return (int)(plan.Findings.Any(f => f.Severity == Severity.MustMend) ? Exit.MustMend : Exit.Done);
     }
 
@@ -75,16 +100,51 @@ public static class CutCommand
             }
             : request;
 
-    private static void Answer(Terminal console, ParseResult parsed, Plan plan, CutRequest request)
+    /// <summary>The plan, and the front it was chosen from where one was asked for.</summary>
+    private static (Plan Plan, (PlanFront Plans, int ExtraVisits)? Front) Planned(
+        CutRequest request,
+        ParseResult parsed,
+        int wished
+    )
+    {
+        var extraVisits = parsed.GetValue(ExtraVisits) ?? wished;
+        if (parsed.GetValue(SheetsFirst) || (extraVisits == 0 && !parsed.GetValue(Front)))
+            return (Planner.Plan(request), null);
+        var front = Planner.Front(request);
+        return (front.Chosen(extraVisits).Plan, (front, extraVisits));
+    }
+
+    private static void Answer(
+        Terminal console,
+        ParseResult parsed,
+        Plan plan,
+        (PlanFront Plans, int ExtraVisits)? front,
+        CutRequest request
+    )
     {
         var text = string.Join(Environment.NewLine, new PlanText(plan, request).Lines());
-        var json = PlanJson.Write(plan, request).TrimEnd();
+        Write(console, parsed, "plan", text, () => PlanJson.Write(plan, request), !parsed.GetValue(Front));
+        if (!parsed.GetValue(Front) || front is not var (plans, extraVisits))
+            return;
+        var table = string.Join(Environment.NewLine, new FrontTable(plans, extraVisits).Lines());
+        Write(console, parsed, "front", table, () => FrontJson.Write(plans, extraVisits), true);
+    }
+
+    private static void Write(
+        Terminal console,
+        ParseResult parsed,
+        string name,
+        string text,
+        Func<string> json,
+        bool isAnswer
+    )
+    {
         if (parsed.GetValue(JobArgument.Out) is { } folder)
         {
-            OutFolder.WriteOrSay(console, folder, "plan.json", json);
-            OutFolder.WriteOrSay(console, folder, "plan.txt", text);
+            OutFolder.WriteOrSay(console, folder, $"{name}.json", json().TrimEnd());
+            OutFolder.WriteOrSay(console, folder, $"{name}.txt", text);
         }
-        else
-            console.Output.WriteLine(parsed.GetValue(JobArgument.Json) ? json : text);
+        else if (isAnswer)
+            console.Output.WriteLine(parsed.GetValue(JobArgument.Json) ? json().TrimEnd() : text);
     }
 }

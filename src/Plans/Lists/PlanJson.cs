@@ -18,7 +18,7 @@ public static class PlanJson
     /// <summary>The version of this form.</summary>
     public const int Version = 1;
 
-    private static readonly JsonSerializerOptions Options = MakeOptions();
+    internal static readonly JsonSerializerOptions Options = MakeOptions();
 
     /// <summary>The plan as indented text.</summary>
     public static string Write(Plan plan, CutRequest request) => ToJson(plan, request).ToJsonString(Options) + "\n";
@@ -51,7 +51,7 @@ public static class PlanJson
         };
     }
 
-    private static JsonNode? Node<T>(T value) => JsonSerializer.SerializeToNode(value, Options);
+    internal static JsonNode? Node<T>(T value) => JsonSerializer.SerializeToNode(value, Options);
 
     private static JsonSerializerOptions MakeOptions()
     {

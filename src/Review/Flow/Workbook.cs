@@ -30,11 +30,31 @@ public sealed record Workbook(
     /// <summary>Everything derived from a document but the plan, which takes longer: see <see cref="WithPlan"/>.</summary>
     public static Workbook Of(Project project) => WorkbookSteps.Run(project);
 
+    /// <summary>The plans between the fewest visits and the least wood; null until somebody has asked for them.</summary>
+    public PlanFront? Front { get; init; }
+
     /// <summary>The same workbook with its cutting plan and what planning found.</summary>
-    /// <param name="progress">Told of every better plan on the way.</param>
+    /// <remarks>The front is looked for only where the document accepts more visits than the fewest.</remarks>
+    /// <param name="progress">Told of every better plan of the fewest visits on the way.</param>
     /// <param name="stop">Ends the search; the best plan so far is kept.</param>
-    public Workbook WithPlan(IProgress<Plan>? progress = null, CancellationToken stop = default) =>
-        WithThisPlan(Planner.Plan(CutRequest, progress, stop));
+    public Workbook WithPlan(IProgress<Plan>? progress = null, CancellationToken stop = default)
+    {
+        var planned = WithThisPlan(Planner.Plan(CutRequest, progress, stop));
+        return Project.Cutting.ExtraVisits == 0 ? planned : planned.WithFront(null, stop);
+    }
+
+    /// <summary>The same workbook with the front of its plans, and that plan of it which the document chooses.</summary>
+    /// <param name="progress">Told of every better front on the way.</param>
+    /// <param name="stop">Ends the search; the best front so far is kept.</param>
+    public Workbook WithFront(IProgress<PlanFront>? progress = null, CancellationToken stop = default) =>
+        WithThisFront(Planner.Front(CutRequest, Front?.First.Plan ?? Plan, progress, stop));
+
+    /// <summary>The same workbook with a front the planner found for it, and that plan of it which the document chooses.</summary>
+    public Workbook WithThisFront(PlanFront front) =>
+        WithThisPlan(front.Chosen(Project.Cutting.ExtraVisits).Plan) with
+        {
+            Front = front,
+        };
 
     /// <summary>The same workbook with a plan the planner found for it.</summary>
     public Workbook WithThisPlan(Plan plan) => WorkbookSteps.Planned(this, plan);

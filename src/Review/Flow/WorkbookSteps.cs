@@ -23,12 +23,12 @@ internal static class WorkbookSteps
         return new(project, room, builtIn, parts, request, Plan: null, OnceEach(findings));
     }
 
-    /// <summary>The same workbook with a plan and what planning found.</summary>
+    /// <summary>The same workbook with a plan and what planning found, instead of any plan before.</summary>
     public static Workbook Planned(Workbook workbook, Plan plan) =>
         workbook with
         {
             Plan = plan,
-            Findings = OnceEach([.. workbook.Findings, .. plan.Findings]),
+            Findings = OnceEach([.. workbook.Findings.Except(workbook.Plan?.Findings ?? []), .. plan.Findings]),
         };
 
     private static (CutRequest Request, IEnumerable<Finding> Findings) Request(Project project, PartList parts)
