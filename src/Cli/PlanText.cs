@@ -10,6 +10,7 @@ namespace Nookwright.Cli;
 public sealed class PlanText(Plan plan, CutRequest request)
 {
     private readonly LengthFormat _lengths = LengthFormat.Of(request.Units);
+    private readonly LoosePieces _loose = LoosePieces.Of(plan);
     private readonly Dictionary<string, Workpiece> _workpieces = plan.Workpieces.ToDictionary(w => w.Id);
     private readonly Dictionary<string, CutPart> _parts = request.Parts.ToDictionary(p => p.Id);
 
@@ -18,7 +19,7 @@ public sealed class PlanText(Plan plan, CutRequest request)
 
     private string Summary() =>
         $"{JobWords.Count(plan.Sheets.Count, "sheet")}, {JobWords.Count(plan.Visits.Count, "visit")} for "
-        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}; executed by the virtual saw.";
+        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}, at most {JobWords.Count(_loose.Most, "loose piece")}; executed by the virtual saw.";
 
     private IEnumerable<string> Sheets()
     {

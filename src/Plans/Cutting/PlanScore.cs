@@ -1,6 +1,6 @@
 namespace Nookwright.Cutting;
 
-/// <summary>How good a cutting plan is: all parts first, then nothing split that must match, then fewest visits, then least bought, then least handling.</summary>
+/// <summary>How good a cutting plan is: all parts first, then nothing split that must match, then fewest visits, then least bought, then least handling, then fewest loose pieces.</summary>
 /// <remarks>
 /// There are no weights to tune. A later term decides only between plans that are equal in every earlier one, so that nobody
 /// has to say how many sheets a fence setting is worth. A smaller score is a better plan.
@@ -14,7 +14,11 @@ namespace Nookwright.Cutting;
 /// </param>
 /// <param name="Sheets">Sheets bought.</param>
 /// <param name="FromTheRack">Offcuts used, less than nothing: of two plans that buy the same, the one that clears the rack.</param>
-/// <param name="Handling">Rough cuts, dressing passes and crosscuts of pieces wider than a rip may be.</param>
+/// <param name="Handling">
+/// Rough cuts, dressing passes and crosscuts of pieces wider than a rip may be: each is one time a large piece is set up, so
+/// that they are counted alike.
+/// </param>
+/// <param name="Loose">How many pieces lie about at most, waiting for a further cut.</param>
 public readonly record struct PlanScore(
     int Missing,
     int Splits,
@@ -22,7 +26,8 @@ public readonly record struct PlanScore(
     decimal Bought,
     int Sheets,
     int FromTheRack,
-    int Handling
+    int Handling,
+    int Loose
 ) : IComparable<PlanScore>
 {
     /// <summary>The score of a plan.</summary>
@@ -42,15 +47,18 @@ public readonly record struct PlanScore(
             bought,
             plan.Sheets.Count(s => !stock[s.Stock].IsOffcut),
             -plan.Sheets.Count(s => stock[s.Stock].IsOffcut),
-            HandlingOf(plan, request)
+            HandlingOf(plan, request),
+            LoosePieces.Of(plan).Most
         );
     }
 
     /// <inheritdoc/>
     public int CompareTo(PlanScore other) =>
-        (Missing, Splits, Visits, Bought, Sheets, FromTheRack, Handling).CompareTo(
-            (other.Missing, other.Splits, other.Visits, other.Bought, other.Sheets, other.FromTheRack, other.Handling)
-        );
+        First.CompareTo(other.First) is not 0 and var first
+            ? first
+            : (Handling, Loose).CompareTo((other.Handling, other.Loose));
+
+    private (int, int, int, decimal, int, int) First => (Missing, Splits, Visits, Bought, Sheets, FromTheRack);
 
     private static int HandlingOf(Plan plan, CutRequest request)
     {

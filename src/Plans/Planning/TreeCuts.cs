@@ -9,12 +9,17 @@ internal sealed class TreeCuts
     private readonly Job _job;
     private readonly SettingOrder _order;
     private readonly CutGraph _graph = new();
+    private readonly CutStands _stands;
     private readonly Dictionary<Node, int> _nodes = [];
     private readonly Dictionary<int, int> _members = [];
     private readonly List<long> _distances = [];
     private int[] _visits = [];
 
-    private TreeCuts(Job job, SettingOrder order) => (_job, _order) = (job, order);
+    private TreeCuts(Job job, SettingOrder order)
+    {
+        (_job, _order) = (job, order);
+        _stands = new(_graph);
+    }
 
     /// <summary>The distance of each visit, in order.</summary>
     public IReadOnlyList<long> Visits { get; private set; } = [];
@@ -43,6 +48,7 @@ internal sealed class TreeCuts
         var visits =
             new FewestVisits(_graph).Find(width)
             ?? throw new InvalidOperationException("The trees of a plan tear a group that must be cut in one visit.");
+        visits = _stands.Ordered(visits);
         _visits = [.. Enumerable.Repeat(-1, _graph.Count)];
         for (var visit = 0; visit < visits.Count; visit++)
             foreach (var cut in visits[visit])
@@ -52,12 +58,13 @@ internal sealed class TreeCuts
 
     private void AddBelow(Node node, IReadOnlyList<int> before)
     {
-        List<int> own = [.. node.Children.Where(c => c.Setting >= 0).Select(c => AddCut(c, before))];
+        List<int> own = [.. node.Children.Where(c => c.Setting >= 0).Select(c => AddCut(c, node.Across, before))];
+        _stands.Add(before, own);
         if (Fills(node))
             _graph.Fill(own);
         foreach (var run in node.Children.Where(c => c.Turn?.Along is not null))
         foreach (var segment in run.Turn!.Along!.Segments)
-            AddSegment(segment, before);
+            AddSegment(segment, node.Across, before);
         if (node.Rest is { } rest)
             AddBelow(
                 rest,
@@ -67,23 +74,26 @@ internal sealed class TreeCuts
             );
     }
 
-    private int AddCut(Node child, IReadOnlyList<int> before)
+    private int AddCut(Node child, long length, IReadOnlyList<int> before)
     {
-        var cut = Add(child.Setting, before);
+        var cut = Add(child.Setting, length, before);
         _nodes[child] = cut;
         if (child.Item is null)
             AddBelow(child, [cut]);
         return cut;
     }
 
-    private void AddSegment(IReadOnlyList<RunMember> segment, IReadOnlyList<int> before)
+    private void AddSegment(IReadOnlyList<RunMember> segment, long length, IReadOnlyList<int> before)
     {
+        var first = before;
         foreach (var member in segment)
-            before = [_members[member.Part] = Add(member.Setting, before)];
+            before = [_members[member.Part] = Add(member.Setting, length, before)];
+        _stands.Add(first, [.. segment.Select(m => _members[m.Part])]);
     }
 
-    private int Add(int setting, IReadOnlyList<int> before)
+    private int Add(int setting, long length, IReadOnlyList<int> before)
     {
+        _stands.Note(before, length);
         var distance = _job.Distances[setting];
         _distances.Add(distance);
         return _graph.Add(distance, _job.VisitsFirst ? setting : -1, _order.Rank(setting), before);

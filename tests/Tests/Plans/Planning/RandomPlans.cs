@@ -105,7 +105,7 @@ public class RandomPlans
 
     [Fact]
     public void One_visit_fewer_is_worth_any_number_of_sheets() =>
-        Assert.True(new PlanScore(0, 0, 4, 900m, 9, 0, 99).CompareTo(new PlanScore(0, 0, 5, 1m, 1, 0, 1)) < 0);
+        Assert.True(new PlanScore(0, 0, 4, 900m, 9, 0, 99, 99).CompareTo(new PlanScore(0, 0, 5, 1m, 1, 0, 1, 1)) < 0);
 
     private sealed class Shown(List<Plan> plans) : IProgress<Plan>
     {

@@ -1,0 +1,75 @@
+namespace Nookwright.Cutting;
+
+/// <summary>The pieces of a plan that lie about between two visits, waiting for a further cut.</summary>
+/// <remarks>
+/// Counted are chunks and strips that a later visit goes on with: each must be found, kept apart and not mixed up. Not
+/// counted are sheets that have not been touched (they lean where they lean), finished parts (they stack by letter and are
+/// not cut again), blanks kept for a reading (they are put away), offcuts and scrap. It is counted after the breakdown and
+/// after each visit, when the maker walks to the fence and whatever is on the saw has been put down.
+/// </remarks>
+/// <param name="Waits">Every wait, in the order in which the pieces come about.</param>
+public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
+{
+    /// <summary>How many lie about at most.</summary>
+    public int Most { get; private init; }
+
+    /// <summary>After which visit that is first so; 0 for the breakdown.</summary>
+    public int MostAfter { get; private init; }
+
+    /// <summary>Walks through the cuts of a plan in order.</summary>
+    public static LoosePieces Of(Plan plan)
+    {
+        var waits = WaitsOf(plan).ToList();
+        var change = new int[plan.Visits.Count + 2];
+        foreach (var wait in waits)
+        {
+            change[wait.Since]++;
+            change[wait.Visit]--;
+        }
+        var (most, mostAfter, now) = (0, 0, 0);
+        for (var visit = 0; visit <= plan.Visits.Count; visit++)
+        {
+            now += change[visit];
+            if (now > most)
+                (most, mostAfter) = (now, visit);
+        }
+        return new(waits) { Most = most, MostAfter = mostAfter };
+    }
+
+    /// <summary>The pieces that lie about after a visit, by the visit they wait for.</summary>
+    /// <param name="visit">Its number; 0 for the breakdown.</param>
+    public IReadOnlyList<PieceWait> After(int visit) =>
+        [.. Waits.Where(w => w.Since <= visit && visit < w.Visit).OrderBy(w => w.Visit)];
+
+    /// <summary>The wait of a piece; null for one that is never put down to wait.</summary>
+    public PieceWait? Of(string piece) => Waits.FirstOrDefault(w => w.Piece == piece);
+
+    private static IEnumerable<PieceWait> WaitsOf(Plan plan)
+    {
+        var next = NextVisits(plan);
+        var held = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Held).Select(p => p.Id).ToHashSet();
+        foreach (var (cut, since) in CutsOf(plan))
+        foreach (var piece in new[] { cut.Gives, cut.Leaves }.OfType<string>())
+            if (next.TryGetValue(piece, out var visit) && visit > since && !held.Contains(piece))
+                yield return new(piece, since, visit);
+    }
+
+    private static Dictionary<string, int> NextVisits(Plan plan)
+    {
+        var next = new Dictionary<string, int>();
+        foreach (var (cut, visit) in CutsOf(plan))
+            next[cut.On] = visit;
+        return next;
+    }
+
+    private static IEnumerable<(SawCut Cut, int Visit)> CutsOf(Plan plan) =>
+        plan
+            .Breakdown.Select(cut => (cut, 0))
+            .Concat(plan.Visits.SelectMany(visit => visit.Cuts.Select(cut => (cut, visit.Number))));
+}
+
+/// <summary>A piece that is put down after a visit until another goes on with it.</summary>
+/// <param name="Piece">The workpiece's id.</param>
+/// <param name="Since">The number of the visit it comes from; 0 for the breakdown.</param>
+/// <param name="Visit">The number of the visit it waits for: it goes on the stack for that visit.</param>
+public sealed record PieceWait(string Piece, int Since, int Visit);
