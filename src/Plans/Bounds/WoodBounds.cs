@@ -29,6 +29,10 @@ public sealed class WoodBounds
     /// <summary>A cost of sheets of a material that no plan goes below, as <see cref="StockCost"/> counts.</summary>
     internal long AtLeast(string material) => _finders.TryGetValue(material, out var finder) ? finder.Bound.Cost : 0;
 
+    /// <summary>A number of sheets bought of a material that no plan goes below.</summary>
+    internal int SheetsAtLeast(string material) =>
+        _finders.TryGetValue(material, out var finder) ? finder.Bound.Sheets : 0;
+
     /// <summary>Sharpens the bounds of the materials that a plan is not proven best in, as far as the request's effort goes.</summary>
     /// <remarks>Same request, same plan, same bounds, unless it is stopped.</remarks>
     public void Sharpen(Plan plan, CancellationToken stop)

@@ -24,6 +24,10 @@ internal sealed record Job(
     IReadOnlyList<Finding> Findings
 )
 {
+    /// <summary>Ids of the parts that some sheet can give.</summary>
+    public IEnumerable<string> Possible =>
+        Items.Concat(Blanks).SelectMany(i => i.Parts).Select(p => Request.Parts[p].Id);
+
     /// <summary>True when every dimension should be visited once.</summary>
     public bool VisitsFirst => Request.Rules.VisitsFirst;
 

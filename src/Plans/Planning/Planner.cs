@@ -1,3 +1,4 @@
+using Nookwright.Bounds;
 using Nookwright.Cutting;
 using Nookwright.Trouble;
 
@@ -13,17 +14,25 @@ public static class Planner
 
     /// <summary>The best plan found for a request; the virtual saw has executed it.</summary>
     /// <param name="request">What to cut, from what, with which saws.</param>
-    /// <param name="progress">Told of the first plan and of every better one.</param>
+    /// <param name="progress">Told of the first plan and of every better one, each with what is proven about it by then.</param>
     /// <param name="stop">Stops the search; the call then throws.</param>
     public static Plan Plan(CutRequest request, IProgress<Plan>? progress = null, CancellationToken stop = default)
     {
         if (request.Parts.Count > MostParts)
             return TooMany(request);
         var job = JobReader.Read(request);
-        var best = Found(job, isRackFirst: false, progress, stop);
-        if (!request.Stock.Any(stock => stock.IsOffcut))
-            return best.Plan;
-        return Better(best, Found(job, isRackFirst: true, null, stop), progress).Plan;
+        var bounds = new WoodBounds(request, job.Possible);
+        var better = progress is null ? null : new ProvenPlans(progress, bounds);
+        var best = Constructed(job, 0, isRackFirst: false, stop);
+        better?.Report(best.Plan);
+        using var watch = new BoundWatch(bounds, best.Plan, stop);
+        best = Found(job, best, isRackFirst: false, bounds, better, stop);
+        if (request.Stock.Any(stock => stock.IsOffcut))
+        {
+            var rack = Constructed(job, 0, isRackFirst: true, stop);
+            best = Better(best, Found(job, rack, isRackFirst: true, bounds, null, stop), better);
+        }
+        return best.Plan with { Proof = watch.Prove(best.Plan) };
     }
 
     /// <summary>The plans between the fewest visits and the least wood.</summary>
@@ -38,13 +47,18 @@ public static class Planner
         CancellationToken stop = default
     ) => FrontSearch.Run(request, first, progress, stop);
 
-    private static Candidate Found(Job job, bool isRackFirst, IProgress<Plan>? progress, CancellationToken stop)
+    private static Candidate Found(
+        Job job,
+        Candidate best,
+        bool isRackFirst,
+        WoodBounds bounds,
+        IProgress<Plan>? progress,
+        CancellationToken stop
+    )
     {
-        var best = Constructed(job, 0, isRackFirst, stop);
-        progress?.Report(best.Plan);
         for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
             best = Better(best, Constructed(job, way, isRackFirst, stop), progress);
-        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, progress, stop);
+        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, bounds, progress, stop);
     }
 
     private static Candidate Constructed(Job job, int way, bool isRackFirst, CancellationToken stop)
@@ -62,13 +76,18 @@ public static class Planner
         return other;
     }
 
-    private static Candidate Improved(Job job, Candidate best, IProgress<Plan>? progress, CancellationToken stop)
+    private static Candidate Improved(
+        Job job,
+        Candidate best,
+        WoodBounds bounds,
+        IProgress<Plan>? progress,
+        CancellationToken stop
+    )
     {
         var search = best.Search;
         foreach (var material in job.Items.Select(i => i.Material).Distinct())
         {
-            var bound = StockBound.Of(job, material);
-            if (search.Improve(material, Rounds(job, material), bound, stop))
+            if (search.Improve(material, Rounds(job, material), bounds.AtLeast(material), stop))
                 best = Better(best, Candidate.Of(job, search), progress);
         }
         return best;

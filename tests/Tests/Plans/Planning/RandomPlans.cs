@@ -59,7 +59,7 @@ public class RandomPlans
         var job = RandomJobs.Of(4, 60) with { Rules = new() };
         var last = Planner.Plan(job, new Shown(shown), TestContext.Current.CancellationToken);
         Assert.NotEmpty(shown);
-        Assert.Same(last, shown[^1]);
+        Assert.Same(last.Visits, shown[^1].Visits);
         Assert.All(shown, plan => Assert.True(VirtualSaw.Run(plan, job).Accepted));
     }
 
