@@ -13,6 +13,7 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
         await Expect(Page.Locator(".going-on")).ToContainTextAsync("go on at setting 2");
         await Page.ReloadAsync();
         await Expect(Done(1)).ToBeCheckedAsync();
+        await Page.GotoAsync("about:blank");
         await KillAndStartAgain();
         await OpenPlanned();
         await Expect(Done(1)).ToBeCheckedAsync();
@@ -49,6 +50,24 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
         await sheet.Locator("summary").ClickAsync();
         await sheet.Locator(".tick input").First.CheckAsync();
         await Expect(sheet.Locator("summary")).ToContainTextAsync("1 done");
+    }
+
+    [Fact]
+    public async Task The_trade_of_settings_against_sheets_is_shown_or_said_in_one_line()
+    {
+        await OpenPlanned();
+        var (line, points) = (Page.Locator(".front-line"), Page.Locator(".front-point"));
+        await Expect(line.Or(Page.Locator(".front")).First).ToBeVisibleAsync();
+        if (await points.CountAsync() == 0)
+        {
+            await Expect(line).ToContainTextAsync("Nothing to trade");
+            return;
+        }
+        await points.Last.PressAsync("Enter");
+        await Expect(points.Last).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToContainTextAsync("cut with");
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(points.First).ToHaveAttributeAsync("aria-pressed", "true");
     }
 
     private ILocator Done(int visit) => Page.Locator($"[data-visit='{visit}'] .row-head .tick input");

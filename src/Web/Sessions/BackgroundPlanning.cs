@@ -1,11 +1,10 @@
 using Nookwright.Cutting;
-using Nookwright.Flow;
 
 namespace Nookwright.Web.Sessions;
 
-/// <summary>Plans in the background, one document at a time: a new one ends the planning of the one before.</summary>
-/// <param name="found">Told of the first plan at once, then now and then of the best so far, and at the end.</param>
-internal sealed class BackgroundPlanning(Action<Workbook, PlannerState> found)
+/// <summary>Plans in the background, one request at a time: a new one ends the planning of the one before.</summary>
+/// <param name="found">Told of the first plan at once, then now and then of the best so far, and at the end; null for no plan.</param>
+internal sealed class BackgroundPlanning(Action<PlanSearch, FoundPlan?, PlannerState> found)
 {
     /// <summary>The page shows an edit first, with both hands; nobody sees a plan this much later.</summary>
     private static readonly TimeSpan ForThePage = TimeSpan.FromMilliseconds(80);
@@ -16,10 +15,10 @@ internal sealed class BackgroundPlanning(Action<Workbook, PlannerState> found)
     private PlanSearch? _search;
 
     /// <summary>Forgets what is being planned and begins anew.</summary>
-    public void Plan(Workbook workbook)
+    public void Plan(CutRequest request)
     {
         _search?.Forget();
-        var search = new PlanSearch(workbook);
+        var search = new PlanSearch(request);
         _search = search;
         _ = Task.Run(() => Run(search), CancellationToken.None);
     }
@@ -30,19 +29,12 @@ internal sealed class BackgroundPlanning(Action<Workbook, PlannerState> found)
     private async Task Run(PlanSearch search)
     {
         await Task.Delay(ForThePage);
-        var planning = search.Begin(first: plan => Tell(search, plan));
+        var planning = search.Begin(first: plan => found(search, plan, search.UnderWay));
         while (await Task.WhenAny(planning, Task.Delay(ToBeRead)) != planning)
         {
             if (search.TakeNews() is { } better)
-                Tell(search, better);
+                found(search, better, search.UnderWay);
         }
-        if (!search.IsForgotten)
-            found(await planning, search.Ended);
-    }
-
-    private void Tell(PlanSearch search, Plan plan)
-    {
-        if (!search.IsForgotten)
-            found(search.Workbook with { Plan = plan }, search.UnderWay);
+        found(search, await planning, search.Ended);
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Nookwright.Files;
 using Nookwright.Flow;
 using Nookwright.Projects;
@@ -12,14 +13,24 @@ public sealed class JobSession
     private readonly Lock _gate = new();
     private readonly BackgroundPlanning _planner;
     private FileStamp _stamp;
+    private Workbook _unplanned;
+    private FoundPlan? _found;
 
     private JobSession(string path, Project project)
     {
         Path = path;
         _stamp = FileStamp.Of(path);
         _planner = new(TakePlan);
-        Now = Derived(History.Of(project), PlanPictures.None, DoneSoFar());
-        _planner.Plan(Now.Workbook);
+        _unplanned = Workbook.Of(project);
+        Now = new(
+            History.Of(project),
+            _unplanned,
+            new(_unplanned),
+            PlanPictures.None,
+            PlannerState.Begins,
+            DoneSoFar()
+        );
+        _planner.Plan(_unplanned.CutRequest);
     }
 
     /// <summary>Raised after every change, on whichever thread made it.</summary>
@@ -52,6 +63,15 @@ public sealed class JobSession
         Edit(
             value.Trim().Length == 0 ? $"forget the reading {reading}" : $"read {reading}: {value.Trim()}",
             project => project.TakeReading(reading, value, day)
+        );
+
+    /// <summary>Chooses a plan of the front by how many visits beyond the fewest it makes.</summary>
+    /// <param name="extraVisits">0 or more.</param>
+    /// <param name="called">What the plan is called, for the button that takes the choice back.</param>
+    public Refusal? Choose(int extraVisits, string called) =>
+        Edit(
+            $"cut with {called}",
+            project => project.SetField("cutting/extraVisits", extraVisits.ToString(CultureInfo.InvariantCulture))
         );
 
     /// <summary>Edits the document, saves it and derives everything anew.</summary>
@@ -111,7 +131,7 @@ public sealed class JobSession
         lock (_gate)
         {
             Tell(Now with { Planning = PlannerState.Begins });
-            _planner.Plan(Now.Workbook);
+            _planner.Plan(_unplanned.CutRequest);
         }
     }
 
@@ -184,31 +204,57 @@ public sealed class JobSession
 
     private void Show(History history)
     {
-        Tell(Derived(history, Now.PlanPictures, Now.Done));
-        _planner.Plan(Now.Workbook);
+        var asksTheSame = AskTheSame(history.Current, Now.Project);
+        _unplanned = Workbook.Of(history.Current);
+        if (!asksTheSame)
+            _found = null;
+        var planning = asksTheSame ? Now.Planning : PlannerState.Begins;
+        Tell(
+            WithWhatIsFound(
+                Now with
+                {
+                    History = history,
+                    Pictures = new(_unplanned),
+                    Planning = planning,
+                    IsChangedOutside = false,
+                }
+            )
+        );
+        if (!asksTheSame)
+            _planner.Plan(_unplanned.CutRequest);
     }
 
-    private static JobState Derived(History history, PlanPictures before, CutsDone done)
+    /// <summary>Choosing another plan of the front asks nothing new of the planner: what it has found, and goes on finding, holds.</summary>
+    private static bool AskTheSame(Project a, Project b)
     {
-        var workbook = Workbook.Of(history.Current);
-        return new(history, workbook, new(workbook), before, PlannerState.Begins, done);
+        static Project Unchosen(Project project) => project with { Cutting = project.Cutting with { ExtraVisits = 0 } };
+        return SayTheSame(Unchosen(a), Unchosen(b));
     }
 
-    private void TakePlan(Workbook planned, PlannerState planning)
+    private void TakePlan(PlanSearch search, FoundPlan? found, PlannerState planning)
     {
         lock (_gate)
         {
             // A plan for a document that was edited meanwhile came too late.
-            if (ReferenceEquals(planned.Project, Now.Project))
-                Tell(
-                    Now with
-                    {
-                        Workbook = planned,
-                        PlanPictures = planned.Plan == Now.Workbook.Plan ? Now.PlanPictures : PlanPictures.Of(planned),
-                        Planning = planning,
-                    }
-                );
+            if (search.IsForgotten)
+                return;
+            _found = found;
+            Tell(WithWhatIsFound(Now with { Planning = planning }));
         }
+    }
+
+    private JobState WithWhatIsFound(JobState state)
+    {
+        var planned =
+            _found is null ? _unplanned
+            : _found.Front is { } front ? _unplanned.WithThisFront(front)
+            : _unplanned.WithThisPlan(_found.FewestVisits);
+        var isDrawn = planned.Plan is null || planned.Plan == Now.Workbook.Plan;
+        return state with
+        {
+            Workbook = planned,
+            PlanPictures = isDrawn ? state.PlanPictures : PlanPictures.Of(planned),
+        };
     }
 
     private void Tell(JobState state)

@@ -1,23 +1,20 @@
 using Nookwright.Cutting;
-using Nookwright.Flow;
+using Nookwright.Planning;
 
 namespace Nookwright.Web.Sessions;
 
-/// <summary>The search for one document's plan: what it has found so far, and whether anybody still wants it.</summary>
-/// <param name="workbook">The document with all that follows from it but the plan.</param>
-internal sealed class PlanSearch(Workbook workbook) : IProgress<Plan>
+/// <summary>The search for a plan and for what could be traded: what it has found so far, and whether anybody still wants it.</summary>
+/// <param name="request">What is asked.</param>
+internal sealed class PlanSearch(CutRequest request)
 {
     private readonly CancellationTokenSource _stop = new();
-    private Plan? _best;
-    private Plan? _news;
-    private Action<Plan>? _first;
+    private FoundPlan? _best;
+    private FoundPlan? _news;
+    private Action<FoundPlan>? _first;
     private int _count;
     private volatile bool _isForgotten;
 
-    /// <summary>What is planned.</summary>
-    public Workbook Workbook { get; } = workbook;
-
-    /// <summary>True when the document was edited meanwhile: another search is under way.</summary>
+    /// <summary>True when something else is asked meanwhile: another search is under way.</summary>
     public bool IsForgotten => _isForgotten;
 
     /// <summary>What it is doing, while it looks.</summary>
@@ -28,8 +25,8 @@ internal sealed class PlanSearch(Workbook workbook) : IProgress<Plan>
 
     /// <summary>Looks until there is nothing better, or until it is stopped.</summary>
     /// <param name="first">Told of the first plan, at once.</param>
-    /// <returns>The workbook with the best plan; without one when it was stopped before there was any.</returns>
-    public Task<Workbook> Begin(Action<Plan> first)
+    /// <returns>The best plan; null when it was stopped before there was any.</returns>
+    public Task<FoundPlan?> Begin(Action<FoundPlan> first)
     {
         _first = first;
         return Task.Run(Look, CancellationToken.None);
@@ -46,27 +43,40 @@ internal sealed class PlanSearch(Workbook workbook) : IProgress<Plan>
     }
 
     /// <summary>The best plan, if it has not been taken yet; null when there is nothing new.</summary>
-    public Plan? TakeNews() => Interlocked.Exchange(ref _news, null);
+    public FoundPlan? TakeNews() => Interlocked.Exchange(ref _news, null);
 
-    /// <inheritdoc/>
-    public void Report(Plan value)
-    {
-        _best = value;
-        if (Interlocked.Increment(ref _count) == 1)
-            _first?.Invoke(value);
-        else
-            _news = value;
-    }
-
-    private Workbook Look()
+    private FoundPlan? Look()
     {
         try
         {
-            return Workbook.WithPlan(this, _stop.Token);
+            var fewestVisits = Planner.Plan(request, new Told<Plan>(plan => Take(new(plan, null))), _stop.Token);
+            var fronts = new Told<PlanFront>(front => Take(new(front.First.Plan, front)));
+            var front = Planner.Front(request, fewestVisits, fronts, _stop.Token);
+            return new(front.First.Plan, front);
         }
         catch (OperationCanceledException)
         {
-            return _best is { } best ? Workbook.WithThisPlan(best) : Workbook;
+            return _best;
         }
     }
+
+    private void Take(FoundPlan found)
+    {
+        _best = found;
+        if (Interlocked.Increment(ref _count) == 1)
+            _first?.Invoke(found);
+        else
+            _news = found;
+    }
+
+    /// <summary>Tells at once, on the planner's own thread, so that plans arrive in order.</summary>
+    private sealed class Told<T>(Action<T> tell) : IProgress<T>
+    {
+        public void Report(T value) => tell(value);
+    }
 }
+
+/// <summary>A plan that was found, with what could be traded.</summary>
+/// <param name="FewestVisits">The best plan with the fewest visits.</param>
+/// <param name="Front">The plans between it and the least wood; null while nobody has looked.</param>
+internal sealed record FoundPlan(Plan FewestVisits, PlanFront? Front);

@@ -142,6 +142,22 @@ public sealed class JobSessionTests : IDisposable
     }
 
     [Fact]
+    public async Task Choosing_another_plan_of_the_front_asks_the_planner_nothing_anew_and_can_be_taken_back()
+    {
+        await Until(() => !_session.Now.Planning.IsUnderWay);
+        var front = _session.Now.Workbook.Front;
+        Assert.Null(_session.Choose(3, "27 visits, 6 sheets"));
+        Assert.Same(front, _session.Now.Workbook.Front);
+        Assert.Same(front!.Chosen(3).Plan, _session.Now.Workbook.Plan);
+        Assert.False(_session.Now.Planning.IsUnderWay);
+        Assert.Equal(3, JobFile.Read(File).Value.Cutting.ExtraVisits);
+        Assert.Equal("cut with 27 visits, 6 sheets", _session.Now.History.Done.First());
+        _session.Undo();
+        Assert.Equal(0, JobFile.Read(File).Value.Cutting.ExtraVisits);
+        Assert.Same(front.First.Plan, _session.Now.Workbook.Plan);
+    }
+
+    [Fact]
     public void A_reading_taken_carries_its_day_and_can_be_forgotten()
     {
         _session.TakeReading("run.width", "92 1/2 in", new(2026, 11, 25));
