@@ -100,6 +100,12 @@ public sealed partial class SchemaWriter
             Form.Count count => Bounded("integer", count.Least, count.Most),
             Form.Number number => Bounded("number", number.Least, number.Most),
             Form.Choice choice => new() { ["enum"] = Words(choice.Words) },
+            Form.Plan => new()
+            {
+                ["type"] = "object",
+                ["properties"] = new JsonObject { ["format"] = new JsonObject { ["const"] = "nookwright-plan" } },
+                ["required"] = Words(["format"]),
+            },
             Form.ListOf list => new() { ["type"] = "array", ["items"] = Of(list.Item) },
             Form.Record record => Defined(NameOf(record.Type), () => FieldsOf(record)),
             Form.OneOf kinds => Defined(NameOf(kinds.Type), () => OfKinds(kinds)),

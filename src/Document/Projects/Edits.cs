@@ -71,7 +71,16 @@ public static class Edits
             let renamed = Renamed(leaf, id, newId, inFormula)
             where renamed != leaf.Text
             select KeyValuePair.Create(leaf.Path, renamed);
-        return project.SetFields([.. changes, new($"pieces/{index}/id", newId)]);
+        return project
+            .SetFields([.. changes, new($"pieces/{index}/id", newId)])
+            .Then(renamed =>
+                Checked(
+                    renamed with
+                    {
+                        Issued = [.. renamed.Issued.Select(issued => IssueEdits.Renamed(issued, id, newId))],
+                    }
+                )
+            );
     }
 
     private static string Renamed(Leaf leaf, string id, string newId, Regex inFormula) =>

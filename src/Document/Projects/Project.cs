@@ -58,6 +58,9 @@ public sealed record Project : Kept
 
     /// <summary>What the maker wishes of the cutting plan.</summary>
     public CuttingWishes Cutting { get; init; } = new();
+
+    /// <summary>The rounds of the cutting plan that are being cut or have been, the first one first.</summary>
+    public IReadOnlyList<IssuedRound> Issued { get; init; } = [];
 }
 
 /// <summary>Paper for the packet.</summary>

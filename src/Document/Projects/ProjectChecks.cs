@@ -13,8 +13,20 @@ public static class ProjectChecks
     public static IEnumerable<Refusal> Of(Project project)
     {
         var tooMany = TooMany(project).ToList();
-        return tooMany.Count > 0 ? tooMany : [.. Names.Of(project), .. References.Of(project)];
+        return tooMany.Count > 0
+            ? tooMany
+            : [.. Names.Of(project), .. References.Of(project), .. RoundsInOrder(project)];
     }
+
+    private static IEnumerable<Refusal> RoundsInOrder(Project project) =>
+        project
+            .Issued.Where((issued, index) => issued.Round != index + 1)
+            .Take(1)
+            .Select(issued => new Refusal(
+                $"This is called round {issued.Round} and stands as number {project.Issued.ToList().IndexOf(issued) + 1}: "
+                    + "the issued rounds follow each other from 1.",
+                $"issued/{project.Issued.ToList().IndexOf(issued)}/round"
+            ));
 
     private static IEnumerable<Refusal> TooMany(Project project)
     {
@@ -28,6 +40,7 @@ public static class ProjectChecks
             ("matches", project.Matches.Count, "match groups"),
             ("cutting/pins", project.Cutting.Pins.Count, "pins"),
             ("cutting/apart", project.Cutting.Apart.Count, "wishes for parts apart"),
+            ("issued", project.Issued.Count, "issued rounds"),
             ("room/readings", project.Room.Readings.Count, "readings"),
             ("room/things", project.Room.Things.Count, "things"),
             ("shop/sheets", project.Shop.Sheets.Count, "materials"),

@@ -33,6 +33,9 @@ public abstract record Form(string InWords)
     /// <summary>A day.</summary>
     public sealed record Day() : Form("a day such as \"2026-03-14\"");
 
+    /// <summary>A cutting plan, whole: its form is another file's, and it is kept as it stands.</summary>
+    public sealed record Plan() : Form("a cutting plan in { }, as in plan.schema.json");
+
     /// <summary>Several of the same form, in order.</summary>
     /// <param name="Item">The form of each.</param>
     public sealed record ListOf(Form Item) : Form("a list in [ ]");

@@ -73,6 +73,9 @@ public static class FormCheck
             (Form.Choice choice, JsonValueKind.String) => choice.Words.Contains(json!.GetValue<string>()),
             (Form.YesNo, JsonValueKind.True or JsonValueKind.False) => true,
             (Form.Day, JsonValueKind.String) => IsDay(json!.GetValue<string>()),
+            (Form.Plan, JsonValueKind.Object) => json!["format"] is JsonValue word
+                && word.TryGetValue(out string? format)
+                && format == "nookwright-plan",
             (Form.Count count, JsonValueKind.Number) => json is JsonValue number
                 && number.TryGetValue(out int whole)
                 && whole >= count.Least

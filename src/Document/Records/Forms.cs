@@ -70,6 +70,7 @@ public static class Forms
                 : new Form.Number((decimal)(double)range.Minimum, (decimal)(double)range.Maximum),
             _ when type == typeof(bool) => new Form.YesNo(),
             _ when type == typeof(DateOnly) => new Form.Day(),
+            _ when type == typeof(JsonElement) => new Form.Plan(),
             { IsEnum: true } => new Form.Choice([.. Enum.GetNames(type).Select(WordOf)], type),
             { IsGenericType: true } => new Form.ListOf(FormOf(type.GetGenericArguments()[0], property)),
             _ when type.IsAssignableTo(typeof(Kept)) => Of(type),

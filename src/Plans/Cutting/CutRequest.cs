@@ -55,6 +55,9 @@ public sealed record CutPart(
     /// <summary>The stock it must come from, pinned by hand; null for any of its material.</summary>
     public string? From { get; init; }
 
+    /// <summary>True for a part that was issued and is no longer asked for: another size took its place, or it was taken away.</summary>
+    public bool IsSpare { get; init; }
+
     /// <summary>True while it is only broken down oversize.</summary>
     public bool IsHeld => Awaits.Count > 0;
 }
@@ -105,6 +108,9 @@ public sealed record StockPiece(
     bool HasFigure
 )
 {
+    /// <summary>The id of the workpiece it is, where an earlier round left it; null for what comes from the shop.</summary>
+    public string? LeftAs { get; init; }
+
     /// <summary>Places nothing may be cut from, as measured from the sheet's low corner.</summary>
     public IReadOnlyList<BadArea> Bad { get; init; } = [];
 

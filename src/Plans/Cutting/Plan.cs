@@ -23,8 +23,16 @@ public sealed record Plan(
     /// <summary>How far from the best it can be; null for a plan nobody has proven anything about.</summary>
     public PlanProof? Proof { get; init; }
 
+    /// <summary>The rounds this plan is made of, where one is issued; empty for a plan that may still change as a whole.</summary>
+    /// <remarks>
+    /// <see cref="Sheets"/>, <see cref="Workpieces"/> and <see cref="Visits"/> are those of all rounds together, and
+    /// <see cref="Breakdown"/> that of round 1: the track saw's work of a later round comes after the visits before it.
+    /// </remarks>
+    public IReadOnlyList<CutRound> Rounds { get; init; } = [];
+
     /// <summary>Every cut in the order it is made.</summary>
-    public IEnumerable<SawCut> Cuts => Breakdown.Concat(Visits.SelectMany(v => v.Cuts));
+    public IEnumerable<SawCut> Cuts =>
+        Rounds.Count > 0 ? Rounds.SelectMany(r => r.Plan.Cuts) : Breakdown.Concat(Visits.SelectMany(v => v.Cuts));
 
     /// <summary>How many distinct settings there are.</summary>
     public int Settings => Visits.Select(v => (v.Saw, v.Setting)).Distinct().Count();

@@ -7,7 +7,9 @@ public static class PlanAreas
     public static double Waste(Plan plan)
     {
         var taken = plan.Sheets.Sum(s => s.Length.Millimetres * s.Width.Millimetres);
-        return taken <= 0 ? 0 : 1 - (plan.Workpieces.Where(IsOfUse).Sum(Area) / taken);
+        // A blank or an offcut that a later round cuts is not counted beside what comes of it.
+        var cut = plan.Cuts.Select(c => c.On).ToHashSet();
+        return taken <= 0 ? 0 : 1 - (plan.Workpieces.Where(p => IsOfUse(p) && !cut.Contains(p.Id)).Sum(Area) / taken);
     }
 
     private static bool IsOfUse(Workpiece piece) =>

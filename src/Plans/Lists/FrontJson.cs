@@ -13,7 +13,7 @@ public static class FrontJson
     /// <param name="front">The front.</param>
     /// <param name="extraVisits">The choice: how many visits beyond the fewest are accepted.</param>
     public static string Write(PlanFront front, int extraVisits) =>
-        ToJson(front, extraVisits).ToJsonString(PlanJson.Options) + "\n";
+        ToJson(front, extraVisits).ToJsonString(PlanForm.Options) + "\n";
 
     /// <summary>The front as JSON.</summary>
     /// <param name="front">The front.</param>
@@ -41,8 +41,8 @@ public static class FrontJson
             ["sheets"] = plan.Sheets,
             ["price"] = plan.Price,
             ["handling"] = plan.Handling,
-            ["mismatch"] = PlanJson.Node(plan.PredictedMismatch),
-            ["splits"] = PlanJson.Node(plan.Splits),
+            ["mismatch"] = PlanForm.Node(plan.PredictedMismatch),
+            ["splits"] = PlanForm.Node(plan.Splits),
             ["next"] = plan.Next,
         };
 }

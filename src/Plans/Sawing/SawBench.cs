@@ -37,6 +37,14 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
         );
     }
 
+    /// <summary>Brings a piece that an earlier round left: it has lain about, so that no edge of it is measured from undressed.</summary>
+    public void Bring(BenchPiece piece)
+    {
+        var edge = new BenchEdge(TrustsEdges);
+        BenchSide Rough(BenchSide side) => new(side.At, side.Size, edge, edge, null);
+        _here[piece.Id] = new(piece.Id, piece.Sheet, Rough(piece.X), Rough(piece.Y), false);
+    }
+
     /// <summary>Makes one cut; the sentence says why it cannot be made, or is null.</summary>
     /// <param name="cut">The cut.</param>
     /// <param name="visit">The visit it belongs to, or null in the breakdown.</param>

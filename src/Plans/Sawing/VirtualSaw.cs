@@ -13,7 +13,12 @@ public static class VirtualSaw
     public static SawVerdict Run(Plan plan, CutRequest request)
     {
         var repeats = Repeats(plan);
-        if (StockCheck.Trouble(plan, request) is { } stock)
+        if (plan.Rounds.Count > 0)
+        {
+            var (why, at) = RoundsSaw.Trouble(plan, request);
+            return new(why is null, why, at, repeats);
+        }
+        if ((StockCheck.Trouble(plan, request) ?? VisitCheck.Trouble(plan, request)) is { } stock)
             return new(false, stock, null, repeats);
         var bench = new SawBench(request.Saws, plan.Workpieces.ToDictionary(p => p.Id));
         if (plan.Sheets.Select(bench.Lay).FirstOrDefault(t => t is not null) is { } sheet)

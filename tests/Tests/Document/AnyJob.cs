@@ -59,6 +59,8 @@ public sealed class AnyJob
             Name(List(Part(job, "room"), list), "id", list);
         foreach (var (name, members) in List(job, "pieces").SelectMany(piece => piece!.AsObject()))
             Name(members as JsonArray ?? [], "id", name);
+        foreach (var (index, round) in List(job, "issued").Index())
+            round!["round"] = index + 1;
         if (StockIds(job).Count == 0)
             Part(job, "cutting").Remove("pins");
         Refer(job, Forms.Of<Project>(), job);
@@ -103,6 +105,9 @@ public sealed class AnyJob
             Form.Number number => number.Least + (_lot.Next(0, 1000) * 0.01m),
             Form.YesNo => _lot.Next(2) == 0,
             Form.Day => new DateOnly(2026, 1, 1).AddDays(_lot.Next(700)).ToString("yyyy-MM-dd"),
+            Form.Plan => JsonNode.Parse(
+                """{ "format": "nookwright-plan", "version": 1, "plan": { "visits": [ { "setting": 600.000001 } ] }, "x-new": [null, "é"] }"""
+            ),
             Form.ListOf list => new JsonArray([.. Enumerable.Range(0, _lot.Next(4)).Select(_ => Of(list.Item, name))]),
             Form.Record record => Record(record, name),
             Form.OneOf kinds => Kind(kinds.Kinds[_lot.Next(kinds.Kinds.Count)]),

@@ -50,6 +50,16 @@ public class MigrationsTests
         Assert.Throws<ArgumentOutOfRangeException>(() => new Migrations([new(3, "too far", _ => { })]));
 
     [Fact]
+    public void An_issued_plan_goes_through_every_step_untouched()
+    {
+        const string Issued =
+            """[{"round":1,"date":"2026-11-25","plan":{"format":"nookwright-plan","version":1,"x":600.000001}}]""";
+        var job = JsonNode.Parse($$"""{ "version": 1, "name": "Bay", "issued": {{Issued}} }""")!.AsObject();
+        Assert.Null(Later.BringUpToDate(job));
+        Assert.Equal(Issued, job["issued"]!.ToJsonString());
+    }
+
+    [Fact]
     public void A_document_of_version_1_opens_for_ever()
     {
         var opened = JobFile.Open(House.Checkout.File("tests", "Tests", "Document", "Files", "version-1.nook.json"));

@@ -96,6 +96,7 @@ public class RoundTripTests
         json switch
         {
             JsonArray => "",
+            JsonObject => json.ToJsonString(RecordJson.Options),
             JsonValue value when value.TryGetValue(out bool yes) => yes ? "yes" : "no",
             _ => json.ToString(),
         };
