@@ -26,6 +26,9 @@ public sealed class WoodBounds
             .ToDictionary(material => material, material => new BoundFinder(asked, material));
     }
 
+    /// <summary>The materials that parts are cut from.</summary>
+    internal IEnumerable<string> Materials => _finders.Keys;
+
     /// <summary>A cost of sheets of a material that no plan goes below, as <see cref="StockCost"/> counts.</summary>
     internal long AtLeast(string material) => _finders.TryGetValue(material, out var finder) ? finder.Bound.Cost : 0;
 
@@ -37,8 +40,23 @@ public sealed class WoodBounds
     /// <remarks>Same request, same plan, same bounds, unless it is stopped.</remarks>
     public void Sharpen(Plan plan, CancellationToken stop)
     {
+        foreach (var _ in Sharpening(plan))
+            if (stop.IsCancellationRequested)
+                return;
+    }
+
+    /// <summary>The same step by step; each step tells about how many steps of reckoning it took.</summary>
+    internal IEnumerable<double> Sharpening(Plan plan)
+    {
         foreach (var material in Prove(plan).Materials.Where(m => !m.IsTight))
-            SharpenOne(_finders[material.Material], StepsPerRound * _request.Rules.Effort, stop);
+        {
+            var left = StepsPerRound * _request.Rules.Effort;
+            foreach (var taken in _finders[material.Material].Sharpen().TakeWhile(_ => left > 0))
+            {
+                left -= taken;
+                yield return taken;
+            }
+        }
     }
 
     /// <summary>How far from the best a plan can be, by the bounds found so far.</summary>
@@ -74,12 +92,5 @@ public sealed class WoodBounds
             bound.Way.Name,
             bound.Way.Source
         );
-    }
-
-    private static void SharpenOne(BoundFinder finder, double steps, CancellationToken stop)
-    {
-        foreach (var taken in finder.Sharpen())
-            if ((steps -= taken) <= 0 || stop.IsCancellationRequested)
-                return;
     }
 }

@@ -26,11 +26,11 @@ public static class Planner
         var best = Constructed(job, 0, isRackFirst: false, stop);
         better?.Report(best.Plan);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
-        best = Found(job, best, isRackFirst: false, bounds, better, stop);
+        best = Found(job, best, isRackFirst: false, watch, better, stop);
         if (request.Stock.Any(stock => stock.IsOffcut))
         {
             var rack = Constructed(job, 0, isRackFirst: true, stop);
-            best = Better(best, Found(job, rack, isRackFirst: true, bounds, null, stop), better);
+            best = Better(best, Found(job, rack, isRackFirst: true, watch, null, stop), better);
         }
         return best.Plan with { Proof = watch.Prove(best.Plan) };
     }
@@ -51,14 +51,14 @@ public static class Planner
         Job job,
         Candidate best,
         bool isRackFirst,
-        WoodBounds bounds,
+        BoundWatch watch,
         IProgress<Plan>? progress,
         CancellationToken stop
     )
     {
         for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
             best = Better(best, Constructed(job, way, isRackFirst, stop), progress);
-        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, bounds, progress, stop);
+        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, watch, progress, stop);
     }
 
     private static Candidate Constructed(Job job, int way, bool isRackFirst, CancellationToken stop)
@@ -79,16 +79,19 @@ public static class Planner
     private static Candidate Improved(
         Job job,
         Candidate best,
-        WoodBounds bounds,
+        BoundWatch watch,
         IProgress<Plan>? progress,
         CancellationToken stop
     )
     {
         var search = best.Search;
+        var steps = 0L;
         foreach (var material in job.Items.Select(i => i.Material).Distinct())
         {
-            if (search.Improve(material, Rounds(job, material), bounds.AtLeast(material), stop))
+            var rounds = Rounds(job, material);
+            if (search.Improve(material, rounds, watch.AtLeast(material, steps), stop))
                 best = Better(best, Candidate.Of(job, search), progress);
+            steps += rounds * Search.StepsPerRound;
         }
         return best;
     }

@@ -11,7 +11,9 @@ namespace Nookwright.Planning;
 /// </remarks>
 internal sealed class Search
 {
-    private const int StepsPerRound = 80;
+    /// <summary>Steps of the search in one round of effort.</summary>
+    public const int StepsPerRound = 80;
+
     private const int Memory = 40;
 
     private readonly Job _job;
