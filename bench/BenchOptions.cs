@@ -9,7 +9,16 @@ namespace Nookwright.Bench;
 /// <param name="Data">The folder of public instances.</param>
 /// <param name="Results">The file the figures are written to.</param>
 /// <param name="Date">The day, as it is written beside the figures.</param>
-public sealed record BenchOptions(double Seconds, int Every, int AtOnce, string Data, string Results, string Date);
+/// <param name="Parts">Of the sizes of a measurement only this one, without writing it down; null for all.</param>
+public sealed record BenchOptions(
+    double Seconds,
+    int Every,
+    int AtOnce,
+    string Data,
+    string Results,
+    string Date,
+    int? Parts
+);
 
 /// <summary>The options of the command line.</summary>
 internal sealed class BenchOptionSet
@@ -50,16 +59,31 @@ internal sealed class BenchOptionSet
         DefaultValueFactory = _ => DateTime.Today.ToString("yyyy-MM-dd"),
     };
 
+    private readonly Option<int?> _parts = new("--parts")
+    {
+        Description = "Only the job of so many parts, told and not written down.",
+    };
+
     /// <summary>The command of one row: measures, prints, and writes its section of the results.</summary>
     public Command CommandOf(string name, string what, Func<BenchOptions, ResultSection> run)
     {
-        var command = new Command(name, $"Measures {what}.") { _seconds, _every, _atOnce, _data, _results, _date };
+        var command = new Command(name, $"Measures {what}.")
+        {
+            _seconds,
+            _every,
+            _atOnce,
+            _data,
+            _results,
+            _date,
+            _parts,
+        };
         command.SetAction(parsed =>
         {
             var options = Read(parsed);
             var section = run(options);
             Console.WriteLine(section.Text);
-            ResultFile.Replace(options.Results, section, options.Date);
+            if (options.Parts is null)
+                ResultFile.Replace(options.Results, section, options.Date);
         });
         return command;
     }
@@ -71,6 +95,7 @@ internal sealed class BenchOptionSet
             Math.Max(1, parsed.GetValue(_atOnce)),
             parsed.GetValue(_data)!,
             parsed.GetValue(_results)!,
-            parsed.GetValue(_date)!
+            parsed.GetValue(_date)!,
+            parsed.GetValue(_parts)
         );
 }

@@ -21,13 +21,22 @@ public static class BuiltInJobs
     public static SawLimits Saws { get; } =
         new(Mm(3.2), Mm(2.2), Mm(6), Mm(760), Mm(2440), Mm(2750), Mm(2440), Mm(1220), Mm(25));
 
-    /// <summary>A job of 60 to 75 parts.</summary>
+    /// <summary>A job of 60 to 75 parts with 20 to 26 distinct dimensions: drawn again until it has as many.</summary>
     /// <param name="seed">Which.</param>
     public static CutRequest Ordinary(int seed)
     {
         var random = new Random(seed);
-        return Of(random, 60 + random.Next(16), kindsOfBox: 3 + random.Next(2));
+        while (true)
+            if (
+                Of(random, 60 + random.Next(16), kindsOfBox: 3 + random.Next(2)) is var job
+                && Dimensions(job) is >= 20 and <= 26
+            )
+                return job;
     }
+
+    /// <summary>How many distinct dimensions a job has.</summary>
+    public static int Dimensions(CutRequest job) =>
+        job.Parts.SelectMany(p => new[] { p.Length, p.Width }).Distinct().Count();
 
     /// <summary>A shop's job: as many parts as asked, of so many kinds of box.</summary>
     public static CutRequest Large(int parts, int kindsOfBox, int seed) => Of(new Random(seed), parts, kindsOfBox);

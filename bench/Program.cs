@@ -9,14 +9,15 @@ var rows = new (string Name, string What, Func<BenchOptions, ResultSection> Run)
     (
         "wood",
         "43 instances of a wood company",
-        o => NamedBins.Run(o, "wood", "a43_wood.txt", "The 43 instances of a wood company")
+        o => NamedBins.Run(o, "wood", "a43_wood.txt", "The 43 instances of a wood company", NamedBins.PublishedWood)
     ),
     (
         "bengtsson",
         "Bengtsson's 10 instances",
-        o => NamedBins.Run(o, "bengtsson", "beng10.txt", "Bengtsson's 10 instances")
+        o => NamedBins.Run(o, "bengtsson", "beng10.txt", "Bengtsson's 10 instances", NamedBins.PublishedBengtsson)
     ),
     ("large", "200, 1,000 and 5,000 parts", LargeJobs.Run),
+    ("exact", "ordinary jobs side by side with a plain CP-SAT model", SideBySide.Run),
 };
 
 var options = new BenchOptionSet();

@@ -38,7 +38,8 @@ internal static class PublicBins
                     instance.Name,
                     trial.Plan.Sheets.Count,
                     proof.SheetsAtLeast,
-                    clock.Elapsed.TotalSeconds
+                    clock.Elapsed.TotalSeconds,
+                    trial
                 );
                 solved.Add(one);
                 Console.Error.WriteLine($"{one.Name}: {one.Bins} (at least {one.AtLeast}), {one.Seconds:0.0} s");
@@ -59,7 +60,7 @@ internal static class PublicBins
         {
             $"At most {options.Seconds:0.#} s an instance, {options.AtOnce} at once. Bins: **{solved.Sum(s => s.Bins)}**; "
                 + $"proven by our own bounds: {solved.Count(s => s.Bins == s.AtLeast)} of {solved.Count}; "
-                + $"sum of bounds {solved.Sum(s => s.AtLeast)}.",
+                + $"sum of bounds {solved.Sum(s => s.AtLeast)}. {Trial.Sawn([.. solved.Select(s => s.Trial)])}",
             "",
         };
         if (options.Every == 1)
@@ -68,11 +69,12 @@ internal static class PublicBins
                 $"Published sums: {string.Join(", ", methods.Select(m => $"{m} {groups.Sum(g => published[g.Key][m])}"))}."
             );
             lines.Add("");
-            lines.Add("| class and size | ours | best published | proven |");
-            lines.Add("|---|---|---|---|");
+            lines.Add($"| class and size | ours | {string.Join(" | ", methods)} | proven |");
+            lines.Add($"|---|---|{string.Concat(methods.Select(_ => "---|"))}---|");
             lines.AddRange(
                 groups.Select(g =>
-                    $"| {g.Key} | {g.Sum(s => s.Bins)} | {published[g.Key].Values.Min()} | {g.Count(s => s.Bins == s.AtLeast)} of {g.Count()} |"
+                    $"| {g.Key} | {g.Sum(s => s.Bins)} | {string.Join(" | ", methods.Select(m => published[g.Key][m]))} | "
+                    + $"{g.Count(s => s.Bins == s.AtLeast)} of {g.Count()} |"
                 )
             );
         }
@@ -84,4 +86,4 @@ internal static class PublicBins
 }
 
 /// <summary>An instance with its bins.</summary>
-internal sealed record Solved(string Name, int Bins, int AtLeast, double Seconds);
+internal sealed record Solved(string Name, int Bins, int AtLeast, double Seconds, Trial Trial);
