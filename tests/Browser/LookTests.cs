@@ -57,6 +57,8 @@ public abstract class LookTests(Chromium chromium, SharedWeb web) : PageTests(ch
             await Page.Locator("[data-piece='box-1'] .piece-name").ClickAsync();
         if (await Page.Locator(".entry summary").CountAsync() > 0)
             await Page.Locator(".entry summary").First.ClickAsync();
+        foreach (var closed in await Page.Locator(".wish > summary, .sheet summary").AllAsync())
+            await closed.ClickAsync();
         if (await Page.Locator("button.why").CountAsync() > 0)
             await Page.Locator("button.why").First.ClickAsync();
     }
