@@ -17,7 +17,7 @@ public static class PacketCommand
             [JobArgument.Json, JobArgument.Out],
             asked =>
             {
-                var planned = asked.Workbook.WithPlan();
+                var planned = asked.Workbook.WithPlan().WithFront();
                 JobArgument.SayTrouble(console, asked.Job, asked.Path, planned);
                 Write(asked.WantsJson ? console with { Output = TextWriter.Null } : console, asked, planned);
                 if (asked.WantsJson)

@@ -21,22 +21,24 @@ internal static class BreakdownMarks
     )
     {
         var pieces = plan.Workpieces.ToDictionary(w => w.Id);
+        var cuts = plan.Breakdown.Where(c => pieces[c.On].Sheet == sheet.Number).ToList();
+        var lines = cuts.Select(c => LineOf(c, pieces[c.On], kerf, onPaper)).ToList();
         var whole = onPaper.Of(Length.Zero, Length.Zero, sheet.Length, sheet.Width);
         var taken = written.ToList();
-        foreach (var cut in plan.Breakdown.Where(c => pieces[c.On].Sheet == sheet.Number))
+        foreach (var (cut, (from, to)) in cuts.Zip(lines))
         {
-            var (from, to) = LineOf(cut, pieces[cut.On], kerf, onPaper);
             var isLevel = onPaper.IsLevel(cut.Along);
             var text = $"← {LengthLabel.Of(cut.Distance, format)}";
-            var (ring, turn) = FreePlace(from, to, isLevel, whole, text, taken);
-            text = $"{Arrow(cut.From, isLevel, turn, onPaper)} {LengthLabel.Of(cut.Distance, format)}";
+            var others = lines.Where(l => l != (from, to)).Select(Window);
+            var (ring, turn, isTold) = FreePlace(new(from, to, isLevel, whole), text, taken, [.. others]);
+            text = isTold ? $"{Arrow(cut.From, isLevel, turn, onPaper)} {LengthLabel.Of(cut.Distance, format)}" : "";
             yield return new Mark.Group(
                 null,
                 [
                     new Mark.Line(from, to, cut.Kind == CutKind.Dressing ? Pen.Thin : Pen.Cut),
                     .. Patch(ring, text, turn, whole),
                     .. Ring(ring, cut.Number),
-                    Distance(ring, text, turn),
+                    .. isTold ? [Distance(ring, text, turn)] : Array.Empty<Mark>(),
                 ],
                 $"Cut {cut.Number}: {format.Print(cut.Distance)}"
             );
@@ -69,33 +71,38 @@ internal static class BreakdownMarks
     /// <summary>Paper under a distance that is written on the sheet.</summary>
     private static IEnumerable<Mark> Patch(Spot ring, string text, double turn, Window sheet)
     {
-        if (sheet.Contains(ring))
+        if (text.Length > 0 && sheet.Contains(ring))
             yield return new Mark.Path(Taken(ring, text, turn).Grown(-0.6).Corners, true, Fill.Paper, Pen.None);
     }
 
-    /// <summary>Beyond the end of the line at the sheet's edge, else on the line; moved along until it is clear of others.</summary>
-    private static (Spot Ring, double Turn) FreePlace(
-        Spot from,
-        Spot to,
-        bool isUprightLine,
-        Window sheet,
+    private static Window Window((Spot From, Spot To) line) => Drawing.Window.Around([line.From, line.To]);
+
+    /// <summary>
+    /// Beyond the end of the line at the sheet's edge, else on the line; moved along until it is clear of others. Where there
+    /// is no room for its distance the number stands alone: the list of cuts tells the distance.
+    /// </summary>
+    private static (Spot Ring, double Turn, bool IsTold) FreePlace(
+        CutLine line,
         string text,
-        List<Window> taken
+        List<Window> taken,
+        IReadOnlyList<Window> lines
     )
     {
-        foreach (var (spot, turn) in Places(from, to, isUprightLine, sheet))
+        foreach (var (said, others) in new[] { (text, lines), ("", lines), ("", []) })
+        foreach (var (spot, turn) in Places(line))
         {
-            var window = Taken(spot, text, turn);
-            if (taken.Any(t => t.Overlaps(window)) || !sheet.Grown(SheetDrawing.Margin - 0.5).Holds(window))
+            var window = Taken(spot, said, turn);
+            if (taken.Concat(others).Any(window.Overlaps) || !line.Sheet.Grown(SheetDrawing.Margin - 0.5).Holds(window))
                 continue;
             taken.Add(window);
-            return (spot, turn);
+            return (spot, turn, said.Length > 0);
         }
-        return (new((from.X + to.X) / 2, (from.Y + to.Y) / 2), 0);
+        return (new((line.From.X + line.To.X) / 2, (line.From.Y + line.To.Y) / 2), 0, false);
     }
 
-    private static IEnumerable<(Spot, double)> Places(Spot from, Spot to, bool isUprightLine, Window sheet)
+    private static IEnumerable<(Spot, double)> Places(CutLine line)
     {
+        var (from, to, isUprightLine, sheet) = line;
         const double beyond = RingRadius + 1;
         if (isUprightLine && from.Y <= sheet.Top + 0.5)
             yield return (new(from.X, sheet.Top - beyond), 0);
@@ -105,7 +112,9 @@ internal static class BreakdownMarks
             yield return (new(sheet.Left - beyond, from.Y), 90);
         if (!isUprightLine && to.X >= sheet.Right - 0.5)
             yield return (new(sheet.Right + beyond, to.Y), 90);
-        foreach (var share in new[] { 0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0.05, 0.95 })
+        foreach (
+            var share in new[] { 0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0.05, 0.95, 0.43, 0.57, 0.28, 0.72, 0.15, 0.85 }
+        )
             yield return (
                 new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share)),
                 isUprightLine ? 90 : 0
@@ -114,7 +123,7 @@ internal static class BreakdownMarks
 
     private static Window Taken(Spot ring, string text, double turn)
     {
-        var length = RingRadius + 1 + TextMetrics.Width(text, TextSize) + 1;
+        var length = text.Length == 0 ? RingRadius : RingRadius + 1 + TextMetrics.Width(text, TextSize) + 1;
         return turn == 0
             ? new(ring.X - RingRadius, ring.Y - RingRadius, ring.X + length, ring.Y + RingRadius)
             : new(ring.X - RingRadius, ring.Y - length, ring.X + RingRadius, ring.Y + RingRadius);
@@ -133,4 +142,7 @@ internal static class BreakdownMarks
         var at = turn == 0 ? new Spot(ring.X + aside, ring.Y + drop) : new Spot(ring.X + drop, ring.Y - aside);
         return new(text, at, TextSize, Turn: turn);
     }
+
+    /// <summary>A cut on its sheet.</summary>
+    private readonly record struct CutLine(Spot From, Spot To, bool IsUpright, Window Sheet);
 }

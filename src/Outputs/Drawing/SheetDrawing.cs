@@ -2,6 +2,7 @@ using Nookwright.Cutting;
 using Nookwright.Lettering;
 using Nookwright.Measure;
 using Nookwright.Projects;
+using Nookwright.Shop;
 
 namespace Nookwright.Drawing;
 
@@ -43,12 +44,16 @@ internal sealed class SheetDrawing
         [
             new Mark.Path(Whole.Corners, true, Fill.Paper, Pen.None),
             .. pieces,
+            .. Bad.Select(DrawBad),
             new Mark.Path(Whole.Corners, true, Fill.None, Pen.Outline),
             .. BreakdownMarks.Of(_plan, _sheet, _request.Saws.TrackKerf, _onPaper, _format, LabelBox.Of(pieces)),
         ];
     }
 
     private Window Whole => _onPaper.Of(Length.Zero, Length.Zero, _sheet.Length, _sheet.Width);
+
+    private IEnumerable<BadArea> Bad =>
+        _request.Stock.FirstOrDefault(s => s.Id == _sheet.Stock) is { } stock ? stock.Bad : [];
 
     private IEnumerable<Workpiece> OnSheet => _plan.Workpieces.Where(w => w.Sheet == _sheet.Number);
 
@@ -89,6 +94,23 @@ internal sealed class SheetDrawing
         };
         var caption = part is null ? $"{piece.Id}, {size}" : $"{part.Letter}: {part.Name}, {size}";
         return new(piece.Part, [new Mark.Path(window.Corners, true, fill, Pen.Thin), .. label.In(window)], caption);
+    }
+
+    /// <summary>Crossed out, so that nobody takes it for an offcut.</summary>
+    private Mark.Group DrawBad(BadArea bad)
+    {
+        var window = _onPaper.Of(bad.X, bad.Y, bad.Length, bad.Width);
+        var why = bad.Why is { Length: > 0 } said ? $"bad: {said}" : "bad";
+        return new(
+            null,
+            [
+                new Mark.Path(window.Corners, true, Fill.Dark, Pen.Outline),
+                new Mark.Line(new(window.Left, window.Top), new(window.Right, window.Bottom), Pen.Thin),
+                new Mark.Line(new(window.Left, window.Bottom), new(window.Right, window.Top), Pen.Thin),
+                .. new AreaLabel("bad", "") { OnPatch = true, Largest = 3.4 }.In(window),
+            ],
+            $"{why}, {SizeOf(bad.Length, bad.Width)}"
+        );
     }
 
     private Mark.Group DrawOffcut(Workpiece piece)

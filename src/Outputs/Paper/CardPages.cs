@@ -8,7 +8,7 @@ internal static class CardPages
 {
     private const double Padding = 5;
     private const double Gap = 6;
-    private const double LowestPicture = 30;
+    private const double LowestPicture = 26;
     private const double HighestPicture = 62;
 
     /// <summary>One card per visit, in order; a card longer than a page goes on with its distance repeated.</summary>

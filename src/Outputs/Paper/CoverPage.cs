@@ -9,7 +9,8 @@ internal static class CoverPage
 {
     private const string Names =
         "How pieces are named: S2 is a sheet, S2-C1 a piece of it from the breakdown. At the table saw, S2-C1-3 is the third "
-        + "piece cut off S2-C1, and S2-C1/3 what is left of it then. A finished part is known by its letter.";
+        + "piece cut off S2-C1, and S2-C1/3 what is left of it then. A finished part is known by its letter. A piece waits on the "
+        + "stack of the setting that goes on with it: stack 7 is for setting 7.";
 
     private const double TitleSize = 9;
     private const double HighestView = 108;

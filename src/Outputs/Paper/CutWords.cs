@@ -27,7 +27,7 @@ public sealed class CutWords(JobWords words)
         var work =
             cut.Kind == CutKind.Dressing
                 ? $"{cut.On}: dress the {edge}, {Dressed(cut)}."
-                : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)} beyond the mark.";
+                : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)}.";
         return $"{work} {Result(cut)}{TrackCaution(cut)}";
     }
 
@@ -43,7 +43,7 @@ public sealed class CutWords(JobWords words)
     /// <summary>A dressing or parting pass at the table saw as an order.</summary>
     public string Preparing(SawCut cut)
     {
-        var (on, edge) = (words.Described(cut.On), Edge(cut.Along, cut.From));
+        var (on, edge) = (words.Sized(cut.On), Edge(cut.Along, cut.From));
         var left = cut.Leaves is { } leaves ? $", leaves {words.Described(leaves)}" : "";
         return cut.Kind == CutKind.Dressing
             ? $"Dress the {edge} of {on}, {Dressed(cut)}{left}"

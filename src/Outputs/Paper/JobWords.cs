@@ -13,6 +13,7 @@ public sealed class JobWords
     private readonly LengthFormat _format;
     private readonly Dictionary<string, Workpiece> _workpieces;
     private readonly ILookup<int, Workpiece> _partsOnSheet;
+    private readonly Dictionary<string, int> _stacks;
     private readonly Dictionary<string, Part> _parts;
     private readonly Dictionary<string, string> _materials;
 
@@ -23,6 +24,8 @@ public sealed class JobWords
         Saws = book.CutRequest.Saws;
         _workpieces = (book.Plan?.Workpieces ?? []).ToDictionary(w => w.Id);
         _partsOnSheet = _workpieces.Values.Where(IsPart).ToLookup(w => w.Sheet);
+        Loose = book.Plan is { } plan ? LoosePieces.Of(plan) : new([]);
+        _stacks = Loose.Waits.ToDictionary(w => w.Piece, w => w.Visit);
         _parts = book.PartList.Parts.DistinctBy(p => p.Id).ToDictionary(p => p.Id);
         _materials = book
             .Project.Shop.Sheets.DistinctBy(s => s.Id)
@@ -53,6 +56,12 @@ public sealed class JobWords
     /// <summary>The workpiece with an id.</summary>
     public Workpiece Workpiece(string id) => _workpieces[id];
 
+    /// <summary>Which pieces lie about between visits.</summary>
+    public LoosePieces Loose { get; }
+
+    /// <summary>The stack a workpiece is put on: that of the setting it waits for; null when it is not put down to wait.</summary>
+    public int? Stack(string id) => _stacks.TryGetValue(id, out var stack) ? stack : null;
+
     /// <summary>What the shop's saws take and reach.</summary>
     public SawLimits Saws { get; }
 
@@ -73,7 +82,10 @@ public sealed class JobWords
             _ => workpiece.Id,
         };
 
-    /// <summary>A workpiece with its size, and whether it is worth keeping.</summary>
+    /// <summary>A workpiece with its size: <c>S1-C1 (96 × 15 7⁄8 in)</c>.</summary>
+    public string Sized(string id) => $"{Called(id)} ({Sides(_workpieces[id])})";
+
+    /// <summary>A workpiece with its size, and where it goes: on a stack, to the offcuts, to the scrap.</summary>
     public string Described(string id)
     {
         var workpiece = _workpieces[id];
@@ -81,7 +93,7 @@ public sealed class JobWords
         {
             WorkpieceUse.Offcut => ", keep",
             WorkpieceUse.Waste => ", scrap",
-            _ => "",
+            _ => Stack(id) is { } stack ? $", stack\u00a0{stack}" : "",
         };
         return $"{Called(workpiece)} ({Sides(workpiece)}{fate})";
     }

@@ -4,7 +4,7 @@ using Nookwright.Projects;
 
 namespace Nookwright.Paper;
 
-/// <summary>All that is printed for a job: cover, findings, views, parts, shopping, safety, breakdown, setting cards, what is held.</summary>
+/// <summary>All that is printed for a job: cover, findings, views, parts, shopping, safety, the plan in short, breakdown, setting cards, what is held.</summary>
 /// <remarks>A pure function of the workbook and the edition: no clock, nothing measured anew.</remarks>
 public static class Packet
 {
@@ -35,6 +35,7 @@ public static class Packet
             .. PartDrawings.Of(book, paper),
             .. ShoppingPages.Of(book, words, paper),
             .. SafetyPages.Of(paper),
+            .. PlanPages.Of(book, words, paper),
             .. SheetPages.Of(book, words, paper),
             .. CardPages.Of(book, words, paper),
             .. HeldPage.Of(book, words, paper),

@@ -69,14 +69,7 @@ internal static class PartPages
         var edges = EdgeWords.Of(part.Panel, book.Project.Shop.Edgings, words);
         var waits = part.Blank is { } blank ? [$"waits for {string.Join(", ", blank.Awaits)}"] : Array.Empty<string>();
         var run = part.Run is { } place ? [$"no. {place.Order} of running grain {place.Run}"] : Array.Empty<string>();
-        var notch = part.Notch is { } cutOut ? [Notched(cutOut, words)] : Array.Empty<string>();
+        var notch = part.Notch is { } cutOut ? [NotchWords.Of(cutOut, words)] : Array.Empty<string>();
         return string.Join("; ", notch.Concat(edges).Concat(waits).Concat(run));
-    }
-
-    /// <summary>Seen as the part is drawn: from its show face, its length to the right.</summary>
-    private static string Notched(Notch notch, JobWords words)
-    {
-        var corner = (notch.AtHigh ? "upper " : "lower ") + (notch.AtEnd ? "right" : "left");
-        return $"then cut {words.BareSides(notch.Length, notch.Width)} out of the {corner} corner";
     }
 }

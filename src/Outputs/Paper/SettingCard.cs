@@ -90,7 +90,8 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
 
     private IEnumerable<CardBlock> Cuts()
     {
-        yield return Line("In this order:", bold: true);
+        var take = Says.Take.Length > 0 ? $"Take {Says.Take}; " : "";
+        yield return Line($"{take}{Says.Cuts}, in this order:", bold: true);
         foreach (var chain in CutChain.Of(Visit.Cuts))
             yield return Ticked(chain.Cuts.Count, Says.Detail(chain), Says.Lead(chain));
     }
@@ -102,6 +103,10 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
             yield return Line($"Done, write the letter on each: {Says.Done}", bold: true);
         if (Says.Kept.Length > 0)
             yield return Line($"Kept long until read: {Says.Kept}");
+        foreach (var then in Says.Then)
+            yield return Line(then);
+        if (Says.Waiting.Length > 0)
+            yield return Line($"Then {Says.Waiting}.");
     }
 
     private CardBlock Line(string text, bool bold = false) => CardBlock.Text(Left, Width, text, Size, bold).Padded(0.6);

@@ -32,7 +32,9 @@ internal static class SheetPages
         flow.Text(Says(sheet, words), bold: true);
         flow.Text(Lies(sheet));
         flow.Space(2);
-        var height = Math.Clamp(flow.Left - HeightOf(orders, paper), LowestLayout, HighestLayout);
+        var free = flow.Left - HeightOf(orders, paper);
+        // Orders that go on to a second page anyway leave the picture as large as can be.
+        var height = free < LowestLayout ? HighestLayout : Math.Min(free, HighestLayout);
         flow.Draw(SheetLayout.Of(plan, sheet.Number, book.CutRequest, book.Lengths, paper.BodyWidth, height));
         flow.Space(2);
         flow.Text($"Parts from this sheet: {words.PartsIn(words.Workpiece(sheet.Workpiece))}", bold: true);
@@ -48,7 +50,9 @@ internal static class SheetPages
             sheet.Width > sheet.Length
                 ? "Turn this page so that the arrow of the figure points to the right; edges are named as the sheet lies then. "
                 : "Drawn as the sheet lies before you, its figure to the right. "
-        ) + "Write its name and an arrow along the figure on each piece before the next cut.";
+        )
+        + "On each piece write its name, upright, with an arrow along the figure to its right, and the stack it goes to. Left, "
+        + "right, top and bottom are as that name reads, here and on the cards.";
 
     private static IReadOnlyList<(int Number, string Order)> OrdersOf(PlanSheet sheet, Plan plan, JobWords words)
     {
@@ -59,7 +63,7 @@ internal static class SheetPages
     // With the line of parts and the head above the orders.
     private static double HeightOf(IReadOnlyList<(int Number, string Order)> orders, PaperFormat paper)
     {
-        const double Above = 24;
+        const double Above = 30;
         const double Leading = OrderSize * TypeSize.Leading;
         var lines = orders.Select(o => TextMetrics.Lines(o.Order, paper.BodyWidth - Indent, OrderSize).Count);
         return Above + lines.Sum(count => (count * Leading) + BelowItem);
@@ -74,6 +78,11 @@ internal static class SheetPages
             return;
         }
         flow.Head("Track-saw cuts, in order");
+        flow.Text(
+            "Mark the distance from the edge named and lay the track so that the blade runs beyond the mark.",
+            OrderSize
+        );
+        flow.Space(BelowItem);
         foreach (var (number, order) in orders)
         {
             flow.Need(OrderSize * TypeSize.Leading * 2);

@@ -28,7 +28,11 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
             var set = SawInHand.IsTrack(visit, words.Workpiece)
                 ? "From the edge to the blade's near side: mark it on two sticks and set both ends of the track by them"
                 : $"From {GuideName} to blade";
-            return $"{set}{way}. Measure the first piece before you cut the rest.";
+            var proof =
+                visit.Cuts.Count(c => c.Kind == CutKind.Sizing) > 1
+                    ? " Measure the first piece before you cut the rest."
+                    : "";
+            return $"{set}{way}.{proof}";
         }
     }
 
@@ -38,6 +42,42 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
         join match in book.PartList.Matches on id equals match.Id
         let letters = JobWords.Counted(match.Sides.Select(side => words.Letter(side.Part)))
         select $"{letters}. {LengthLabel.In(match.Because)}";
+
+    /// <summary>What to take in hand: the stack for this setting, all of it; whole sheets that no track saw has touched.</summary>
+    public string Take
+    {
+        get
+        {
+            var stack = words.Loose.Waits.Count(w => w.Visit == visit.Number);
+            var whole = visit.Cuts.Select(c => c.On).Where(IsWholeSheet).Distinct().ToList();
+            var taken = stack == 0 ? "" : $"stack {visit.Number}, {JobWords.Count(stack, "piece")}";
+            var sheets = whole.Count == 0 ? "" : $"{string.Join(", ", whole)}, whole as it comes";
+            return string.Join("; ", new[] { taken, sheets }.Where(text => text.Length > 0));
+        }
+    }
+
+    /// <summary>How many times the blade is passed.</summary>
+    public string Cuts => JobWords.Count(visit.Cuts.Count, "cut");
+
+    /// <summary>What lies about when this visit is done: how many pieces, on which stacks; empty when nothing waits.</summary>
+    public string Waiting
+    {
+        get
+        {
+            var stacks = words.Loose.After(visit.Number).GroupBy(w => w.Visit).ToList();
+            var said = stacks.Select(s => s.Count() == 1 ? $"{s.Key}" : $"{s.Key} ({s.Count()})");
+            var count = JobWords.Count(stacks.Sum(s => s.Count()), "piece waits", "pieces wait");
+            return stacks.Count == 0
+                ? ""
+                : $"{count}, on {(stacks.Count == 1 ? "stack" : "stacks")} {string.Join(", ", said)}";
+        }
+    }
+
+    /// <summary>What is done to the finished parts away from the saw before they are stacked: corners cut out; a sentence a letter.</summary>
+    public IEnumerable<string> Then =>
+        from part in book.PartList.Parts.DistinctBy(p => p.Letter)
+        where part.Notch is not null && DoneLetters.Contains(part.Letter)
+        select $"{part.Letter}: {NotchWords.Of(part.Notch!, words)}";
 
     /// <summary>What to take care of.</summary>
     public IEnumerable<string> Cautions => SawCautions.Of(visit, words);
@@ -65,13 +105,25 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
 
     private static bool IsSizing(CutChain chain) => chain.First.Kind == CutKind.Sizing;
 
-    // Which letters a strip will become, so that a part can be found on every card it passes.
+    // Which letters a strip will become, so that a part can be found on every card it passes, and where it is put until then.
     private string For(CutChain chain)
     {
         var strips = chain.Gives.Select(words.Workpiece).Where(piece => piece.Part is null);
-        var letters = strips.Select(words.PartsIn).Where(parts => parts.Length > 0).Distinct().ToList();
-        return letters.Count == 0 ? "" : $" For {string.Join("; ", letters)}.";
+        var said = strips.Select(ForStrip).Where(text => text.Length > 0).Distinct().ToList();
+        return said.Count == 0 ? "" : $" For {string.Join("; ", said)}.";
     }
+
+    private string ForStrip(Workpiece strip) =>
+        (words.PartsIn(strip), words.Stack(strip.Id)) switch
+        {
+            ("", _) => "",
+            (var parts, { } stack) => $"{parts}: stack\u00a0{stack}",
+            (var parts, null) => parts,
+        };
+
+    private bool IsWholeSheet(string id) => words.Workpiece(id).Use == WorkpieceUse.Sheet;
+
+    private HashSet<string> DoneLetters => [.. ResultsOf(WorkpieceUse.Part).Select(words.Called)];
 
     private string Given(CutChain chain)
     {
@@ -79,10 +131,13 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
         return given.Distinct().Count() == given.Count ? string.Join(", ", given) : JobWords.Counted(given);
     }
 
-    private string Results(WorkpieceUse use)
-    {
-        var pieces = visit.Cuts.Where(c => c.Kind == CutKind.Sizing).SelectMany(c => new[] { c.Gives, c.Leaves });
-        var results = pieces.OfType<string>().Select(words.Workpiece).Where(piece => piece.Use == use);
-        return JobWords.Counted(results.Select(words.Called));
-    }
+    private string Results(WorkpieceUse use) => JobWords.Counted(ResultsOf(use).Select(words.Called));
+
+    private IEnumerable<Workpiece> ResultsOf(WorkpieceUse use) =>
+        visit
+            .Cuts.Where(c => c.Kind == CutKind.Sizing)
+            .SelectMany(c => new[] { c.Gives, c.Leaves })
+            .OfType<string>()
+            .Select(words.Workpiece)
+            .Where(piece => piece.Use == use);
 }
