@@ -12,7 +12,7 @@ internal sealed class Splits
         _start = new int[points.At.Length + 1];
         for (var i = 0; i < points.At.Length; i++)
         {
-            for (var first = 1; (2 * points.At[first]) + gap <= points.At[i]; first++)
+            for (var first = 1; first <= i && (2 * points.At[first]) + gap <= points.At[i]; first++)
                 if (points.Below(points.At[i] - gap - points.At[first]) is var second and > 0)
                     pairs.Add((first, second));
             _start[i + 1] = pairs.Count;
