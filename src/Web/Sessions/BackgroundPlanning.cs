@@ -1,8 +1,8 @@
-using Nookwright.Cutting;
+using Nookwright.Flow;
 
 namespace Nookwright.Web.Sessions;
 
-/// <summary>Plans in the background, one request at a time: a new one ends the planning of the one before.</summary>
+/// <summary>Plans in the background, one job at a time: a new one ends the planning of the one before.</summary>
 /// <param name="found">Told of the first plan at once, then now and then of the best so far, and at the end; null for no plan.</param>
 internal sealed class BackgroundPlanning(Action<PlanSearch, FoundPlan?, PlannerState> found)
 {
@@ -15,10 +15,11 @@ internal sealed class BackgroundPlanning(Action<PlanSearch, FoundPlan?, PlannerS
     private PlanSearch? _search;
 
     /// <summary>Forgets what is being planned and begins anew.</summary>
-    public void Plan(CutRequest request)
+    /// <param name="unplanned">The job, all but its plan.</param>
+    public void Plan(Workbook unplanned)
     {
         _search?.Forget();
-        var search = new PlanSearch(request);
+        var search = new PlanSearch(unplanned);
         _search = search;
         _ = Task.Run(() => Run(search), CancellationToken.None);
     }

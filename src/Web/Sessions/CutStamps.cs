@@ -13,7 +13,7 @@ public sealed class CutStamps(Plan? plan)
 
     private readonly Lazy<IReadOnlyDictionary<int, string>> _byRound = new(() => Made(plan));
 
-    /// <summary>The stamp of a round of the plan; the breakdown belongs to the first.</summary>
+    /// <summary>The stamp of a round of the plan.</summary>
     public string Of(int round) => _byRound.Value.GetValueOrDefault(round, "");
 
     private static Dictionary<int, string> Made(Plan? plan)
@@ -22,13 +22,12 @@ public sealed class CutStamps(Plan? plan)
         if (plan is null)
             return stamps;
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        Take(hash, plan.Sheets.Select(Written));
-        Take(hash, plan.Breakdown.Select(Written));
-        stamps[1] = Stamp(hash);
-        foreach (var round in plan.Visits.GroupBy(visit => visit.Round).OrderBy(round => round.Key))
+        foreach (var round in RoundOfWork.Of(plan))
         {
-            Take(hash, round.SelectMany(visit => visit.Cuts).Select(Written));
-            stamps[round.Key] = Stamp(hash);
+            Take(hash, round.Sheets.Select(Written));
+            Take(hash, round.Breakdown.Select(Written));
+            Take(hash, round.Visits.SelectMany(visit => visit.Cuts).Select(Written));
+            stamps[round.Number] = Stamp(hash);
         }
         return stamps;
     }

@@ -30,7 +30,7 @@ public sealed class JobSession
             PlannerState.Begins,
             DoneSoFar()
         );
-        _planner.Plan(_unplanned.CutRequest);
+        _planner.Plan(_unplanned);
     }
 
     /// <summary>Raised after every change, on whichever thread made it.</summary>
@@ -131,7 +131,7 @@ public sealed class JobSession
         lock (_gate)
         {
             Tell(Now with { Planning = PlannerState.Begins });
-            _planner.Plan(_unplanned.CutRequest);
+            _planner.Plan(_unplanned);
         }
     }
 
@@ -221,7 +221,7 @@ public sealed class JobSession
             )
         );
         if (!asksTheSame)
-            _planner.Plan(_unplanned.CutRequest);
+            _planner.Plan(_unplanned);
     }
 
     /// <summary>Choosing another plan of the front asks nothing new of the planner: what it has found, and goes on finding, holds.</summary>
@@ -246,9 +246,9 @@ public sealed class JobSession
     private JobState WithWhatIsFound(JobState state)
     {
         var planned =
-            _found is null ? _unplanned
-            : _found.Front is { } front ? _unplanned.WithThisFront(front)
-            : _unplanned.WithThisPlan(_found.FewestVisits);
+            _found?.Front is { } front ? _unplanned.WithThisFront(front)
+            : _found?.FewestVisits is { } plan ? _unplanned.WithThisPlan(plan)
+            : _unplanned;
         var isDrawn = planned.Plan is null || planned.Plan == Now.Workbook.Plan;
         return state with
         {

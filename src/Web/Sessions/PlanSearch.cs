@@ -1,11 +1,12 @@
 using Nookwright.Cutting;
+using Nookwright.Flow;
 using Nookwright.Planning;
 
 namespace Nookwright.Web.Sessions;
 
 /// <summary>The search for a plan and for what could be traded: what it has found so far, and whether anybody still wants it.</summary>
-/// <param name="request">What is asked.</param>
-internal sealed class PlanSearch(CutRequest request)
+/// <param name="unplanned">The job, all but its plan.</param>
+internal sealed class PlanSearch(Workbook unplanned)
 {
     private readonly CancellationTokenSource _stop = new();
     private FoundPlan? _best;
@@ -49,15 +50,23 @@ internal sealed class PlanSearch(CutRequest request)
     {
         try
         {
-            var fewestVisits = Planner.Plan(request, new Told<Plan>(plan => Take(new(plan, null))), _stop.Token);
-            var fronts = new Told<PlanFront>(front => Take(new(front.First.Plan, front)));
-            var front = Planner.Front(request, fewestVisits, fronts, _stop.Token);
-            return new(front.First.Plan, front);
+            var plans = new Told<Plan>(plan => Take(new(plan, null)));
+            // What is issued stays as it is: there is no choice between plans any more.
+            return unplanned.Project.Issued.Count > 0
+                ? new(unplanned.WithPlan(plans, _stop.Token).Plan, null)
+                : WithFront(Planner.Plan(unplanned.CutRequest, plans, _stop.Token));
         }
         catch (OperationCanceledException)
         {
             return _best;
         }
+    }
+
+    private FoundPlan WithFront(Plan fewestVisits)
+    {
+        var fronts = new Told<PlanFront>(front => Take(new(front.First.Plan, front)));
+        var front = Planner.Front(unplanned.CutRequest, fewestVisits, fronts, _stop.Token);
+        return new(front.First.Plan, front);
     }
 
     private void Take(FoundPlan found)
@@ -77,6 +86,6 @@ internal sealed class PlanSearch(CutRequest request)
 }
 
 /// <summary>A plan that was found, with what could be traded.</summary>
-/// <param name="FewestVisits">The best plan with the fewest visits.</param>
+/// <param name="FewestVisits">The best plan with the fewest visits; null where what is issued cannot be read.</param>
 /// <param name="Front">The plans between it and the least wood; null while nobody has looked.</param>
-internal sealed record FoundPlan(Plan FewestVisits, PlanFront? Front);
+internal sealed record FoundPlan(Plan? FewestVisits, PlanFront? Front);

@@ -53,7 +53,8 @@ public sealed class CutsDoneTests : IDisposable
     public void A_round_that_is_added_leaves_the_ticks_of_the_round_before_and_another_plan_has_its_own()
     {
         var one = PlanOf(Visit(1, round: 1, cut: 1));
-        var two = PlanOf(Visit(1, round: 1, cut: 1), Visit(2, round: 2, cut: 2));
+        var second = PlanOf(Visit(2, round: 2, cut: 2));
+        var two = PlanOf([.. one.Visits, .. second.Visits]) with { Rounds = [Round(1, one), Round(2, second)] };
         var other = PlanOf(Visit(1, round: 1, cut: 1) with { Cuts = [Cut(1) with { On = "S2" }] });
         Assert.Equal(new CutStamps(one).Of(1), new CutStamps(two).Of(1));
         Assert.NotEqual(new CutStamps(two).Of(1), new CutStamps(two).Of(2));
@@ -75,6 +76,8 @@ public sealed class CutsDoneTests : IDisposable
     private JobSession Open() => JobSession.Open(File).Session!;
 
     private static Plan PlanOf(params Visit[] visits) => new([], [], [], visits, [], visits.Length);
+
+    private static CutRound Round(int number, Plan plan) => new(number, plan, null!, new DateOnly(2026, 11, 25));
 
     private static Visit Visit(int number, int round, int cut) =>
         new(number, Saw.Fence, default, round, [Cut(cut)], []);
