@@ -81,13 +81,20 @@ public static class CutCommand
 
     private static int OfList(Terminal console, ListOptions list, ParseResult parsed)
     {
-        if (!list.Request(parsed).Take(out var request, out var refusal))
+        if (!list.Read(parsed).Take(out var asked, out var refusal))
             return console.Refuse([refusal]);
-        request = Ruled(request, parsed);
+        var request = Ruled(asked.Request, parsed);
         var (plan, front) = Planned(request, parsed, 0);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
-            console.Errors.WriteLine($"{JobArgument.Word(finding.Severity)}: {finding.Message} [{finding.Rule}]");
+            console.Errors.WriteLine(asked.Say(finding));
         Answer(console, parsed, plan, front, request);
+        if (parsed.GetValue(JobArgument.Out) is { } folder)
+            OutFolder.Write(
+                console,
+                folder,
+                "packet.pdf",
+                stream => asked.WritePacket(plan, request, DateOnly.FromDateTime(DateTime.Now), stream)
+            );
         return (int)(plan.Findings.Any(f => f.Severity == Severity.MustMend) ? Exit.MustMend : Exit.Done);
     }
 

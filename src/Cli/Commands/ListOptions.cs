@@ -12,13 +12,13 @@ public sealed class ListOptions
 {
     private readonly Option<string?> _parts = new("--parts")
     {
-        Description = "Parts: label,quantity,length,width,material,grain,match,run.",
+        Description = "Parts: label,quantity,length,width,material,grain,match,run and more, see docs/lists.md.",
         HelpName = "CSV",
     };
 
     private readonly Option<string?> _stock = new("--stock")
     {
-        Description = "Sheets: material,length,width,quantity,price; the figure runs along the length.",
+        Description = "Sheets: material,length,width,quantity,price and more; the figure runs along the length.",
         HelpName = "CSV",
     };
 
@@ -41,7 +41,7 @@ public sealed class ListOptions
     public LengthUnit Unit(ParseResult parsed) => _units.Of(parsed);
 
     /// <summary>What is to be cut, or why the lists cannot be taken.</summary>
-    public Outcome<CutRequest> Request(ParseResult parsed)
+    public Outcome<AskedOfLists> Read(ParseResult parsed)
     {
         if (parsed.GetValue(_parts) is not { } parts || parsed.GetValue(_stock) is not { } stock)
             return new Refusal("nookwright: A list needs both --parts FILE and --stock FILE.");
@@ -54,7 +54,15 @@ public sealed class ListOptions
                     .Then(sheets =>
                         Saws(parsed.GetValue(_shop), unit)
                             .Then(saws => BareList.Request(listed, sheets, saws, new CutRules(), parts))
-                            .Then<CutRequest>(request => request with { Units = unit })
+                            .Then<AskedOfLists>(request => new AskedOfLists(
+                                parts,
+                                listed,
+                                sheets,
+                                request with
+                                {
+                                    Units = unit,
+                                }
+                            ))
                     )
             );
     }

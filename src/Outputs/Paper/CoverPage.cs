@@ -39,7 +39,8 @@ internal static class CoverPage
         flow.Space(4);
         var waits = Shortened(Waits(book), paper, TypeSize.Body, bold: false);
         var height = Math.Clamp(flow.Left - HeightBelow(waits, contents.Count), LowestView, HighestView);
-        flow.Draw(RoomView.Of(book, paper.BodyWidth, height));
+        if (book.BuiltIn.Pieces.Count > 0 || book.Room.Walls.Count > 0)
+            flow.Draw(RoomView.Of(book, paper.BodyWidth, height));
         flow.Space(4);
         flow.Text(Counts(book), TypeSize.Head, bold: true);
         flow.Space(1);

@@ -40,7 +40,7 @@ internal static class HeldPage
             held.Select(part =>
                 (string[])
                     [
-                        part.Letter,
+                        part.Letter == part.Panel.Name ? "" : part.Letter,
                         part.Panel.Name,
                         words.Sides(part.Blank!.Length, part.Blank.Width),
                         words.Sides(part.CutLength.Length, part.CutWidth.Length),

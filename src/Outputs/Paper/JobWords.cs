@@ -108,9 +108,11 @@ public sealed class JobWords
     /// <summary>A part's letter.</summary>
     public string Letter(string part) => _parts.TryGetValue(part, out var found) ? found.Letter : part;
 
-    /// <summary>A part with its letter and name.</summary>
+    /// <summary>A part with its letter and name; a bare list has one word for both.</summary>
     public string Named(string part) =>
-        _parts.TryGetValue(part, out var found) ? $"{found.Letter} {found.Panel.Name}" : part;
+        !_parts.TryGetValue(part, out var found) ? part
+        : found.Letter == found.Panel.Name ? found.Letter
+        : $"{found.Letter} {found.Panel.Name}";
 
     /// <summary>The letters of the parts that come out of a workpiece, with how many of each; empty when none does.</summary>
     public string PartsIn(Workpiece whole) =>

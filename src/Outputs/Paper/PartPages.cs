@@ -18,6 +18,16 @@ internal static class PartPages
         new("Edges; what waits", 43),
     ]);
 
+    // A bare list has one word for letter and name.
+    private static readonly Table LabelColumns = new([
+        new("Part", 57, Bold: true),
+        new("No.", 7, Anchor.End),
+        new("Finished", 31, Anchor.End),
+        new("Cut to", 31, Anchor.End),
+        new("Figure", 13),
+        new("What waits, what runs", 43),
+    ]);
+
     /// <summary>The pages; none when there is nothing to make.</summary>
     public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper)
     {
@@ -27,13 +37,24 @@ internal static class PartPages
         flow.Text(
             $"Sizes are length × width in {words.Units}. The figure column says which of the two the figure runs along."
         );
+        var isLabelled = book.PartList.Parts.All(p => p.Letter == p.Panel.Name);
         foreach (var material in book.PartList.Parts.GroupBy(p => p.Panel.Material))
         {
-            var thickness = words.Size(material.First().Panel.Thickness.Length);
-            flow.Head($"{words.Material(material.Key)}, {thickness} thick: {JobWords.Count(material.Count(), "part")}");
-            Columns.Draw(flow, material.GroupBy(p => p.Letter).Select(alike => Row([.. alike], book, words)));
+            flow.Head($"{Wood(material.First(), words)}: {JobWords.Count(material.Count(), "part")}");
+            var rows = material.GroupBy(p => p.Letter).Select(alike => Row([.. alike], book, words));
+            if (isLabelled)
+                LabelColumns.Draw(flow, rows.Select(row => (string[])[row[0], .. row[2..]]));
+            else
+                Columns.Draw(flow, rows);
         }
         return flow.Pages;
+    }
+
+    // A bare list need not say how thick its sheets are.
+    private static string Wood(Part part, JobWords words)
+    {
+        var (name, thickness) = (words.Material(part.Panel.Material), part.Panel.Thickness.Length);
+        return thickness.IsPositive ? $"{name}, {words.Size(thickness)} thick" : name;
     }
 
     private static string[] Row(IReadOnlyList<Part> alike, Workbook book, JobWords words)

@@ -35,11 +35,42 @@ internal sealed class CsvRow(string file, int line, List<string> columns, string
     /// <summary>A length above zero.</summary>
     public Length Size(string column, LengthUnit bare)
     {
-        if (!LengthText.Read(Text(column), bare).Take(out var length, out var refusal))
-            Trouble ??= refusal with { File = file, Line = line, Field = column };
-        else if (!length.IsPositive)
+        var length = Read(column, Text(column), bare);
+        if (Trouble is null && !length.IsPositive)
             Refuse(column, $"\"{Text(column)}\" is not above zero; write the real size.");
         return length;
+    }
+
+    /// <summary>A length, zero or more.</summary>
+    public Length Amount(string column, LengthUnit bare)
+    {
+        var length = Read(column, Text(column), bare);
+        if (Trouble is null && length < Length.Zero)
+            Refuse(column, $"\"{Text(column)}\" is below zero; write how much it is, or nothing.");
+        return length;
+    }
+
+    /// <summary>A length that is written in a part of a field.</summary>
+    public Length Read(string column, string text, LengthUnit bare)
+    {
+        if (!LengthText.Read(text, bare).Take(out var length, out var refusal))
+            Trouble ??= refusal with { File = file, Line = line, Field = column };
+        return length;
+    }
+
+    /// <summary>Yes or no; null when there is nothing.</summary>
+    public bool? YesNo(string column) => Choice<bool?>(column, ("", null), ("yes", true), ("no", false));
+
+    /// <summary>A number above zero; null when there is nothing.</summary>
+    public decimal? Number(string column, decimal most)
+    {
+        if (Name(column) is not { } text)
+            return null;
+        if (decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out var number))
+            if (number > 0 && number <= most)
+                return number;
+        Refuse(column, $"\"{text}\" is no number above 0 and up to {most}; write one such as 12.5, or nothing.");
+        return null;
     }
 
     /// <summary>A whole number from 1 to a limit; null when there is nothing.</summary>
@@ -79,9 +110,13 @@ internal sealed class CsvRow(string file, int line, List<string> columns, string
         foreach (var (word, value) in choices)
             if (string.Equals(word, text, StringComparison.OrdinalIgnoreCase))
                 return value;
-        Refuse(column, $"\"{text}\" is none of {string.Join(", ", choices.Select(c => c.Word))}; write one of them.");
+        Refuse(
+            column,
+            $"\"{text}\" is none of {string.Join(", ", choices.Select(c => c.Word).Where(w => w.Length > 0))}; write one of them."
+        );
         return choices[0].Value;
     }
 
-    private void Refuse(string column, string message) => Trouble ??= new(message, column, File: file, Line: line);
+    /// <summary>Says what cannot be read, unless something was said before.</summary>
+    public void Refuse(string column, string message) => Trouble ??= new(message, column, File: file, Line: line);
 }

@@ -25,12 +25,35 @@ public sealed record ListedPart(
     string? Match,
     string? Run,
     int Line
-);
+)
+{
+    /// <summary>The piece they belong to, or null.</summary>
+    public string? Piece { get; init; }
 
-/// <summary>Reads a bare list of parts: <c>label,quantity,length,width,material,grain,match,run</c>.</summary>
+    /// <summary>The wish that they, and all others of its name, come from different strips; or null.</summary>
+    public string? Apart { get; init; }
+
+    /// <summary>The name of the sheet they must come from, or null.</summary>
+    public string? From { get; init; }
+
+    /// <summary>The reading they wait for, or null for parts that are cut to size now.</summary>
+    public string? Awaits { get; init; }
+
+    /// <summary>True when their run may go on in another strip after them.</summary>
+    public bool MaySplit { get; init; }
+
+    /// <summary>Which of their sides lies across the strip of their run; null when nobody says.</summary>
+    public MatchedSide? Height { get; init; }
+}
+
+/// <summary>
+/// Reads a bare list of parts:
+/// <c>label,quantity,length,width,material,grain,match,run,height,split,piece,apart,from,awaits</c>.
+/// </summary>
 /// <remarks>
 /// <c>label</c>, <c>length</c> and <c>width</c> must be there. Quantity is 1, and grain <c>any</c>, when not given. Grain
-/// <c>length</c> or <c>width</c> says which side of the part the figure runs along.
+/// <c>length</c> or <c>width</c> says which side of the part the figure runs along. All columns are told of in
+/// <c>docs/lists.md</c>.
 /// </remarks>
 public static class PartsCsv
 {
@@ -46,6 +69,12 @@ public static class PartsCsv
         "grain",
         "match",
         "run",
+        "height",
+        "split",
+        "piece",
+        "apart",
+        "from",
+        "awaits",
     ];
 
     /// <summary>The parts, in the order of the file; or why the list cannot be read, with line and column.</summary>
@@ -83,5 +112,18 @@ public static class PartsCsv
             row.Name("match"),
             row.Name("run"),
             row.Line
-        );
+        )
+        {
+            Piece = row.Name("piece"),
+            Apart = row.Name("apart"),
+            From = row.Name("from"),
+            Awaits = row.Name("awaits"),
+            MaySplit = row.YesNo("split") ?? false,
+            Height = row.Choice<MatchedSide?>(
+                "height",
+                ("", null),
+                ("length", MatchedSide.Length),
+                ("width", MatchedSide.Width)
+            ),
+        };
 }

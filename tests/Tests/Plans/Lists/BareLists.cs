@@ -63,7 +63,10 @@ public class BareLists
         );
         Assert.Equal("side", request.Parts[1].Letter);
         Assert.Equal(["door-left", "door-right"], request.Runs.Single().Parts);
-        Assert.All(request.Matches.Single().Sides, s => Assert.Equal(MatchedSide.Both, s.Side));
+        Assert.Equal(
+            [("sides, length", MatchedSide.Length), ("sides, width", MatchedSide.Width)],
+            request.Matches.Select(m => (m.Id, m.Sides[0].Side))
+        );
         Assert.Equal((64.50m, null, 1), (request.Stock[0].Price, request.Stock[0].Quantity, request.Stock[1].Quantity));
     }
 
@@ -86,6 +89,8 @@ public class BareLists
     [InlineData("label,length,width,grain\na,10,20,up", 2, "grain", "none of any, length, width")]
     [InlineData("label,length,width,quantity\na,10,20,2.5", 2, "quantity", "no whole number")]
     [InlineData("label,length,width\n,10,20", 2, "label", "nothing under")]
+    [InlineData("label,length,width,split\na,10,20,perhaps", 2, "split", "none of yes, no")]
+    [InlineData("label,length,width,height\na,10,20,tall", 2, "height", "none of length, width")]
     [InlineData("label,length,width\na,1,5,20", 2, null, "4 fields and the header 3")]
     [InlineData("label,length,width\n", 1, null, "nothing under it")]
     public void What_cannot_be_read_is_said_with_line_and_column(string text, int line, string? column, string says)
@@ -114,6 +119,74 @@ public class BareLists
             "several",
             Answer("label,length,width\na,10,20", "material,length,width\nbirch,96,48\nmdf,96,48").Refusal.Message
         );
+    }
+
+    [Fact]
+    public void Wishes_of_a_list_reach_the_request()
+    {
+        var parts = """
+            label,quantity,length,width,grain,run,height,split,piece,apart,from,awaits
+            door,2,28,14,length,doors,length,yes,box,,show,
+            front,2,12,6,,,,,,fronts,,
+            top,1,70,15,length,,,,,,,run.width
+            """;
+        var request = Answer(parts, "length,width,name\n96,48,\n96,48,show").Value;
+        Assert.Equal(("box", "show"), (request.Parts[0].Piece, request.Parts[1].From));
+        Assert.Equal(MatchedSide.Length, request.Runs.Single().Height);
+        Assert.Equal(["door-1", "door-2"], request.Runs.Single().MaySplitAfter);
+        Assert.Equal(["front-1", "front-2"], request.Apart.Single().Parts);
+        Assert.Equal(["run.width"], request.Parts[4].Awaits);
+        Assert.Equal((Length.FromInches(71), Length.FromInches(16)), (request.Parts[4].Length, request.Parts[4].Width));
+    }
+
+    [Fact]
+    public void What_is_true_of_one_sheet_reaches_the_request()
+    {
+        var stock = """
+            material,length,width,name,thickness,offcut,figure,trusted,square,weight,bad
+            birch,40,24,rack A,23/32,yes,no,yes,1/16,13.2,6 x 4 at 10 x 0; 3 x 3 at 0 x 20 1/2
+            """;
+        var piece = Answer("label,length,width\na,10,20", stock).Value.Stock.Single();
+        Assert.Equal(
+            ("rack A", true, false, true, 1),
+            (piece.Id, piece.IsOffcut, piece.HasFigure, piece.TrustsEdges, piece.Quantity)
+        );
+        Assert.Equal((Length.FromInches(0, 1, 16), 13.2m), (piece.OutOfSquare, piece.KilogramsPerSquareMetre));
+        Assert.Equal(
+            [(Length.FromInches(10), Length.FromInches(6)), (Length.Zero, Length.FromInches(3))],
+            piece.Bad.Select(b => (b.X, b.Length))
+        );
+        Assert.Equal(Length.FromInches(20, 1, 2), piece.Bad[1].Y);
+    }
+
+    [Theory]
+    [InlineData("length,width,bad\n96,48,6 x 4", "bad", "as 6 x 4 at 10 x 0")]
+    [InlineData("length,width,bad\n96,48,6 x 4 at 100 x 0", "bad", "lies beside the sheet")]
+    [InlineData("length,width,weight\n96,48,heavy", "weight", "no number above 0")]
+    [InlineData("length,width,square\n96,48,-1", "square", "below zero")]
+    public void What_cannot_be_read_of_a_sheet_is_said_with_line_and_column(string text, string column, string says)
+    {
+        var refusal = StockCsv.Read(text, "stock.csv", LengthUnit.Inches).Refusal;
+        Assert.Equal(("stock.csv", 2, column), (refusal.File, refusal.Line, refusal.Field));
+        Assert.Contains(says, refusal.Message);
+    }
+
+    [Fact]
+    public void Two_sheets_of_one_name_are_refused_with_their_lines()
+    {
+        var refusal = StockCsv
+            .Read("length,width,name\n96,48,show\n60,30,show", "stock.csv", LengthUnit.Inches)
+            .Refusal;
+        Assert.Equal((3, "name"), (refusal.Line, refusal.Field));
+        Assert.Contains("first on line 2", refusal.Message);
+    }
+
+    [Fact]
+    public void A_part_from_a_sheet_nobody_has_is_refused_with_the_names_there_are()
+    {
+        var refusal = Answer("label,length,width,from\na,10,20,oak", "length,width,name\n96,48,show").Refusal;
+        Assert.Equal(("parts.csv", 2, "from"), (refusal.File, refusal.Line, refusal.Field));
+        Assert.Contains("the sheets are show", refusal.Message);
     }
 
     [Fact]

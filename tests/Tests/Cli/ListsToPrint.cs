@@ -1,0 +1,98 @@
+using System.Text.Json.Nodes;
+using Nookwright.Tests.Planning;
+using UglyToad.PdfPig;
+
+namespace Nookwright.Tests.Cli;
+
+/// <summary>Anyone's list in, plan and cards out.</summary>
+public sealed class ListsToPrint : IDisposable
+{
+    private const string Ideal = """
+        { "tableSaw": { "kerf": "0 mm", "ripReach": "100000 mm", "crosscutReach": "100000 mm" },
+          "trackSaw": { "kerf": "0 mm", "trackLength": "100000 mm" },
+          "dressing": "0 mm", "chunkLength": "100000 mm", "chunkWidth": "100000 mm" }
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory().FullName;
+
+    [Fact]
+    public void A_list_gives_a_plan_to_read_a_plan_for_programs_and_a_packet()
+    {
+        var parts = Write(
+            "parts.csv",
+            "label,quantity,length,width,grain,match,run,awaits\n"
+                + "side,4,30 1/2,14 3/8,length,sides,,\nslat 1,1,20,5,length,,slats,\nslat 2,1,20,5,length,,slats,\ntop,1,60,15,,,,run.width\n"
+        );
+        var stock = Write("stock.csv", "length,width,price,thickness,weight\n96,48,84.50,23/32,13.2\n");
+        var asked = Asked.For("cut", "--parts", parts, "--stock", stock, "--out", _folder);
+        Assert.Equal((0, ""), (asked.Exit, asked.Errors));
+        Assert.True((bool)JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "plan.json")))!["valid"]!);
+        Assert.Contains("Visit 1:", File.ReadAllText(Path.Combine(_folder, "plan.txt")));
+        var pages = PagesOf("packet.pdf");
+        Assert.Contains(pages, p => p.Contains("Setting 1 of"));
+        Assert.Contains(pages, p => p.Contains("Held parts") && p.Contains("run.width"));
+        Assert.Contains(pages, p => p.Contains("Running grain slats"));
+        Assert.Contains(pages, p => p.Contains("Shopping list") && p.Contains("84.50"));
+        Assert.DoesNotContain(pages, p => p.Contains("Seen from the front"));
+    }
+
+    [Fact]
+    public void A_part_that_cannot_be_cut_is_named_with_its_line_and_the_rest_is_planned()
+    {
+        var parts = Write("parts.csv", "label,quantity,length,width\nside,2,30,22 1/2\nlong,1,100,20\n");
+        var asked = Asked.For(
+            "cut",
+            "--parts",
+            parts,
+            "--stock",
+            Write("stock.csv", "length,width\n96,48\n"),
+            "--json"
+        );
+        Assert.Equal(1, asked.Exit);
+        Assert.StartsWith($"{parts}:3: must be mended: long", asked.Errors);
+        Assert.Equal(1, (int)asked.Json["sheets"]!);
+    }
+
+    /// <summary>Bengtsson's first instance, by docs/lists.md: 20 rectangles on bins of 25 × 10, none turned. Their area is 2.96 bins.</summary>
+    [Fact]
+    public void A_published_instance_goes_through_the_same_planner()
+    {
+        var fields = File.ReadLines(PublicInstances.File("beng10.txt")).First(l => l.StartsWith("beng01")).Split(';');
+        var kinds = fields.Skip(4).Where(f => f.Length > 0).Select(f => f.Split(',')).ToList();
+        var lines = kinds.Select((k, i) => $"r{i},{k[0]},{k[1]},{k.ElementAtOrDefault(2) ?? "1"},length");
+        var parts = Write("parts.csv", "label,length,width,quantity,grain\n" + string.Join('\n', lines));
+        var stock = Write("stock.csv", $"length,width\n{fields[2]},{fields[3]}\n");
+        var shop = Write("ideal.json", Ideal);
+        var asked = Asked.For([
+            "cut",
+            "--units",
+            "mm",
+            "--parts",
+            parts,
+            "--stock",
+            stock,
+            "--shop",
+            shop,
+            "--sheets-first",
+            "--json",
+        ]);
+        Assert.Equal((0, ""), (asked.Exit, asked.Errors));
+        Assert.True((bool)asked.Json["valid"]!);
+        Assert.InRange((int)asked.Json["sheets"]!, 4, 5);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private List<string> PagesOf(string name)
+    {
+        using var pdf = PdfDocument.Open(Path.Combine(_folder, name));
+        return [.. pdf.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text)))];
+    }
+
+    private string Write(string name, string text)
+    {
+        var path = Path.Combine(_folder, name);
+        File.WriteAllText(path, text);
+        return path;
+    }
+}
