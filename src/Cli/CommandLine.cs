@@ -50,6 +50,8 @@ public static class CommandLine
             CheckCommand.Make(console),
             PartsCommand.Make(console),
             CutCommand.Make(console),
+            IssueCommand.Make(console),
+            OffcutsCommand.Make(console),
             PacketCommand.Make(console),
             WhyCommand.Make(console),
         };

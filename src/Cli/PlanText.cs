@@ -10,16 +10,36 @@ namespace Nookwright.Cli;
 public sealed class PlanText(Plan plan, CutRequest request)
 {
     private readonly LengthFormat _lengths = LengthFormat.Of(request.Units);
-    private readonly LoosePieces _loose = LoosePieces.Of(plan);
     private readonly Dictionary<string, Workpiece> _workpieces = plan.Workpieces.ToDictionary(w => w.Id);
     private readonly Dictionary<string, CutPart> _parts = request.Parts.ToDictionary(p => p.Id);
 
     /// <summary>The lines.</summary>
-    public IEnumerable<string> Lines() => [Summary(), "", .. Sheets(), .. plan.Visits.SelectMany(Visit)];
+    public IEnumerable<string> Lines() =>
+        [Summary(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body()];
+
+    /// <summary>The lines after the summary.</summary>
+    public IEnumerable<string> Body() => [.. Sheets(), .. LeftBefore(), .. plan.Visits.SelectMany(Visit)];
+
+    /// <summary>The track saw's work on what an earlier round left.</summary>
+    private IEnumerable<string> LeftBefore()
+    {
+        foreach (var left in request.Stock.Where(s => s.LeftAs is not null))
+        {
+            bool IsOfIt(string piece) =>
+                piece == left.LeftAs || piece.StartsWith($"{left.LeftAs}-", StringComparison.Ordinal);
+            var cuts = plan.Breakdown.Where(c => IsOfIt(c.On)).ToList();
+            if (cuts.Count == 0)
+                continue;
+            yield return $"Piece {left.LeftAs}, left before: {left.Material}, {Size(left.Length)} x {Size(left.Width)}";
+            foreach (var cut in cuts)
+                yield return $"  {cut.Number}. {Say(cut)}";
+            yield return "";
+        }
+    }
 
     private string Summary() =>
         $"{JobWords.Count(plan.Sheets.Count, "sheet")}, {JobWords.Count(plan.Visits.Count, "visit")} for "
-        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}, at most {JobWords.Count(_loose.Most, "loose piece")}; executed by the virtual saw.";
+        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}, at most {JobWords.Count(LoosePieces.Of(plan).Most, "loose piece")}; executed by the virtual saw.";
 
     private IEnumerable<string> Sheets()
     {

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Nookwright.Cutting;
+using Nookwright.Files;
+using Nookwright.Flow;
 using Nookwright.Lists;
 using Nookwright.Planning;
 using Nookwright.Trouble;
@@ -70,6 +72,8 @@ public static class CutCommand
             path,
             (opened, workbook) =>
             {
+                if (workbook.Project.Issued.Count > 0)
+                    return OfIssuedJob(console, opened, path, workbook, parsed);
                 var request = Ruled(workbook.CutRequest, parsed);
                 var (plan, front) = Planned(request, parsed, workbook.Project.Cutting.ExtraVisits);
                 var planned = (workbook with { CutRequest = request }).WithThisPlan(plan);
@@ -78,6 +82,27 @@ public static class CutCommand
                 return JobArgument.ExitOf(planned);
             }
         );
+
+    /// <summary>What is issued does not move, and so there is no choice of plans any more.</summary>
+    private static int OfIssuedJob(
+        Terminal console,
+        OpenedJob opened,
+        string path,
+        Workbook workbook,
+        ParseResult parsed
+    )
+    {
+        if (parsed.GetValue(SheetsFirst) || parsed.GetValue(Front) || parsed.GetValue(ExtraVisits) is not null)
+            return console.Refuse(
+                $"{path}: This plan is issued and does not move: leave out --sheets-first, --front and --extra-visits, or "
+                    + "withdraw it with \"nookwright issue --withdraw\"."
+            );
+        var planned = workbook.WithPlan();
+        JobArgument.SayTrouble(console, opened, path, planned);
+        if (planned.Plan is { } plan)
+            Answer(console, parsed, plan, null, planned.CutRequest);
+        return JobArgument.ExitOf(planned);
+    }
 
     private static int OfList(Terminal console, ListOptions list, ParseResult parsed)
     {

@@ -1,9 +1,11 @@
 using Nookwright.Cutting;
 using Nookwright.Design;
+using Nookwright.Lists;
 using Nookwright.Measure;
 using Nookwright.Parts;
 using Nookwright.Planning;
 using Nookwright.Projects;
+using Nookwright.Rounds;
 using Nookwright.Survey;
 using Nookwright.Trouble;
 
@@ -30,6 +32,9 @@ public sealed record Workbook(
     /// <summary>Everything derived from a document but the plan, which takes longer: see <see cref="WithPlan"/>.</summary>
     public static Workbook Of(Project project) => WorkbookSteps.Run(project);
 
+    /// <summary>The issued rounds of the plan; null when none is issued, or when they cannot be read, which a finding tells.</summary>
+    public IssuedPlan? Issued { get; init; }
+
     /// <summary>The plans between the fewest visits and the least wood; null until somebody has asked for them.</summary>
     public PlanFront? Front { get; init; }
 
@@ -39,6 +44,10 @@ public sealed record Workbook(
     /// <param name="stop">Ends the search; the best plan so far is kept.</param>
     public Workbook WithPlan(IProgress<Plan>? progress = null, CancellationToken stop = default)
     {
+        if (Issued is not null)
+            return WithThisPlan(NextRound.Plan(Issued, CutRequest, progress, stop));
+        if (Project.Issued.Count > 0)
+            return this; // What is issued cannot be read, and nothing is planned past it.
         var planned = WithThisPlan(Planner.Plan(CutRequest, progress, stop));
         return Project.Cutting.ExtraVisits == 0 ? planned : planned.WithFront(null, stop);
     }
@@ -47,7 +56,9 @@ public sealed record Workbook(
     /// <param name="progress">Told of every better front on the way.</param>
     /// <param name="stop">Ends the search; the best front so far is kept.</param>
     public Workbook WithFront(IProgress<PlanFront>? progress = null, CancellationToken stop = default) =>
-        WithThisFront(Planner.Front(CutRequest, Front?.First.Plan ?? Plan, progress, stop));
+        Project.Issued.Count > 0
+            ? Plan is null ? WithPlan(null, stop) : this
+            : WithThisFront(Planner.Front(CutRequest, Front?.First.Plan ?? Plan, progress, stop));
 
     /// <summary>The same workbook with a front the planner found for it, and that plan of it which the document chooses.</summary>
     public Workbook WithThisFront(PlanFront front) =>
@@ -58,6 +69,19 @@ public sealed record Workbook(
 
     /// <summary>The same workbook with a plan the planner found for it.</summary>
     public Workbook WithThisPlan(Plan plan) => WorkbookSteps.Planned(this, plan);
+
+    /// <summary>The document with the round issued that is to be cut next: it never moves from then on.</summary>
+    /// <param name="day">The day.</param>
+    /// <returns>The document; or why there is nothing to issue.</returns>
+    public Outcome<Project> Issue(DateOnly day)
+    {
+        if (Plan is null)
+            return new Refusal("There is no plan yet: a plan is issued once it is there.", "issued");
+        var next = Plan.Rounds.Count > 0 ? Plan.Rounds[^1] : new CutRound(1, Plan, CutRequest, null);
+        return next.IsIssued || !next.Plan.Cuts.Any()
+            ? new Refusal("All that can be cut now is issued: enter a reading, or edit the job, and there is more.", "issued")
+            : Project.IssueRound(PlanJson.ToJson(next), day);
+    }
 
     /// <summary>How lengths of this job are shown.</summary>
     public LengthFormat Lengths { get; } = LengthFormat.Of(Project.Units);

@@ -2,6 +2,7 @@ using Nookwright.Cutting;
 using Nookwright.Design;
 using Nookwright.Parts;
 using Nookwright.Projects;
+using Nookwright.Rounds;
 using Nookwright.Shop;
 using Nookwright.Survey;
 using Nookwright.Trouble;
@@ -16,11 +17,14 @@ internal static class WorkbookSteps
     {
         var room = Room.Of(project);
         var builtIn = BuiltIn.Of(project, room);
-        var parts = PartList.Of(builtIn, project);
+        var (issued, unread) = Issued(project);
+        var parts = IssuedLetters.Kept(PartList.Of(builtIn, project), issued);
         var (request, shop) = Request(project, parts);
+        if (issued is not null)
+            request = Changes.Of(issued, request).Whole;
         var unknown = UnknownFields.Of(project);
-        Finding[] findings = [.. unknown, .. room.Findings, .. builtIn.Findings, .. parts.Findings, .. shop];
-        return new(project, room, builtIn, parts, request, Plan: null, OnceEach(findings));
+        Finding[] findings = [.. unknown, .. room.Findings, .. builtIn.Findings, .. parts.Findings, .. shop, .. unread];
+        return new(project, room, builtIn, parts, request, Plan: null, OnceEach(findings)) { Issued = issued };
     }
 
     /// <summary>The same workbook with a plan and what planning found, instead of any plan before.</summary>
@@ -30,6 +34,15 @@ internal static class WorkbookSteps
             Plan = plan,
             Findings = OnceEach([.. workbook.Findings.Except(workbook.Plan?.Findings ?? []), .. plan.Findings]),
         };
+
+    private static (IssuedPlan? Issued, IEnumerable<Finding> Unread) Issued(Project project)
+    {
+        if (project.Issued.Count == 0)
+            return (null, []);
+        return IssuedPlan.Read(project.Issued).Take(out var issued, out var refusal)
+            ? (issued, [])
+            : (null, [Unreadable(refusal) with { Rule = "cutting.issued-plan-not-read" }]);
+    }
 
     private static (CutRequest Request, IEnumerable<Finding> Findings) Request(Project project, PartList parts)
     {

@@ -1,0 +1,66 @@
+using Nookwright.Cutting;
+using Nookwright.Planning;
+using Nookwright.Sawing;
+
+namespace Nookwright.Rounds;
+
+/// <summary>Plans what is cut after an issued plan, and leaves all that is issued as it is.</summary>
+public static class NextRound
+{
+    /// <summary>The issued rounds with the best next one found; the virtual saw has executed the whole.</summary>
+    /// <param name="issued">The issued rounds.</param>
+    /// <param name="now">What the job asks for now, all parts.</param>
+    /// <param name="progress">Told of the first plan and of every better one, each with the issued rounds.</param>
+    /// <param name="stop">Ends the search; the best so far is given.</param>
+    public static Plan Plan(
+        IssuedPlan issued,
+        CutRequest now,
+        IProgress<Plan>? progress = null,
+        CancellationToken stop = default
+    )
+    {
+        var changes = Changes.Of(issued, now);
+        if (changes.Next.Parts.Count == 0)
+            return Whole(issued, changes, null);
+        var alone = Alone(changes.Next);
+        var found = Planner.Plan(alone, progress is null ? null : new Told(p => progress.Report(Joined(p))), stop);
+        return Joined(found);
+
+        Plan Joined(Plan round) => Whole(issued, changes, RoundPlacing.Of(round, alone, changes.Next, issued));
+    }
+
+    private static Plan Whole(IssuedPlan issued, Changes changes, CutRound? next)
+    {
+        var joined = JoinedRounds.Of([.. issued.Rounds, .. next is null ? Array.Empty<CutRound>() : [next]], changes.Spares);
+        var price = ChangeFindings.PriceOfWaiting(joined, changes.Whole);
+        var whole = joined with { Findings = [.. joined.Findings, .. changes.Findings, .. price] };
+        return VirtualSaw.Run(whole, changes.Whole).Why is { } trouble
+            ? throw new InvalidOperationException($"The planner made a round that cannot be cut: {trouble}")
+            : whole;
+    }
+
+    /// <summary>The same request for the planner: a blank is a material of its own, so that its parts come out of it and no other does.</summary>
+    private static CutRequest Alone(CutRequest request)
+    {
+        var blanks = request.Parts.Select(p => p.From).OfType<string>().ToHashSet();
+        blanks.IntersectWith(request.Stock.Where(s => s.LeftAs is not null).Select(s => s.Id));
+        bool IsOfBlank(CutPart part) => part.From is { } from && blanks.Contains(from);
+        return request with
+        {
+            Parts =
+            [
+                .. request.Parts.Select(p => IsOfBlank(p) ? p with { Material = BlankOf(p.From!), From = null } : p),
+            ],
+            Stock = [.. request.Stock.Select(s => blanks.Contains(s.Id) ? s with { Material = BlankOf(s.Id) } : s)],
+        };
+    }
+
+    /// <summary>No material is called so: ids have no blanks in them.</summary>
+    private static string BlankOf(string piece) => $"blank {piece}";
+
+    /// <summary>Passes each report on at once, on the thread that made it.</summary>
+    private sealed class Told(Action<Plan> tell) : IProgress<Plan>
+    {
+        public void Report(Plan value) => tell(value);
+    }
+}

@@ -1,0 +1,114 @@
+using Nookwright.Cutting;
+using Nookwright.Measure;
+using Nookwright.Planning;
+
+namespace Nookwright.Rounds;
+
+/// <summary>Places a plan that was made for one round alone on the sheets of all rounds, and counts its cuts and visits on.</summary>
+internal sealed class RoundPlacing
+{
+    private readonly Plan _alone;
+    private readonly CutRequest _asked;
+    private readonly IssuedPlan _issued;
+    private readonly Dictionary<int, Base> _bases = [];
+    private readonly Dictionary<string, Workpiece> _pieces;
+    private readonly int _cuts;
+    private readonly int _visits;
+
+    private RoundPlacing(Plan alone, CutRequest asked, IssuedPlan issued)
+    {
+        (_alone, _asked, _issued) = (alone, asked, issued);
+        _pieces = alone.Workpieces.ToDictionary(p => p.Id);
+        _cuts = issued.Rounds.Sum(r => r.Plan.Cuts.Count());
+        _visits = issued.Rounds.Sum(r => r.Plan.Visits.Count);
+        var number = issued.Sheets;
+        foreach (var sheet in alone.Sheets)
+            _bases[sheet.Number] =
+                asked.Stock.First(s => s.Id == sheet.Stock).LeftAs is { } left
+                    ? Base.Of(issued.Piece(left))
+                    : new(++number, $"S{number}", Length.Zero, Length.Zero, true);
+    }
+
+    private int Number => _issued.Rounds.Count + 1;
+
+    /// <summary>The round.</summary>
+    /// <param name="plan">Its plan by itself, in which each blank and offcut is a sheet.</param>
+    /// <param name="alone">What that was asked for.</param>
+    /// <param name="asked">The same with its true materials.</param>
+    /// <param name="issued">The rounds before.</param>
+    public static CutRound Of(Plan plan, CutRequest alone, CutRequest asked, IssuedPlan issued) =>
+        new RoundPlacing(plan, asked, issued).Round(alone);
+
+    private CutRound Round(CutRequest alone)
+    {
+        var plan = new Plan(
+            [.. _alone.Sheets.Where(s => _bases[s.Number].IsNew).Select(Placed)],
+            [.. _alone.Workpieces.Where(IsNew).Select(Placed)],
+            [.. _alone.Breakdown.Select(Placed)],
+            [.. _alone.Visits.Select(Placed)],
+            [],
+            _alone.DimensionsNow
+        );
+        return new(Number, plan with { Findings = Findings(plan, alone) }, _asked, null);
+    }
+
+    /// <summary>What a caution says of visits is said again, with their numbers here.</summary>
+    private IReadOnlyList<Trouble.Finding> Findings(Plan plan, CutRequest alone)
+    {
+        var job = JobReader.Read(alone);
+        var said = Cautions.Of(_alone, job).Select(f => f.Rule).ToHashSet();
+        var all = _issued.Rounds.SelectMany(r => r.Plan.Workpieces).Concat(plan.Workpieces);
+        return
+        [
+            .. _alone.Findings.Where(f => !said.Contains(f.Rule)),
+            .. Cautions.Of(plan with { Workpieces = [.. all] }, job),
+        ];
+    }
+
+    /// <summary>A sheet that is a blank or an offcut exists already.</summary>
+    private bool IsNew(Workpiece piece) => piece.Use != WorkpieceUse.Sheet || _bases[piece.Sheet].IsNew;
+
+    private PlanSheet Placed(PlanSheet sheet) =>
+        sheet with
+        {
+            Number = _bases[sheet.Number].Sheet,
+            Material = _asked.Stock.First(s => s.Id == sheet.Stock).Material,
+            Workpiece = _bases[sheet.Number].Name,
+        };
+
+    private Workpiece Placed(Workpiece piece)
+    {
+        var on = _bases[piece.Sheet];
+        return piece with { Id = Name(piece.Id), Sheet = on.Sheet, X = piece.X + on.X, Y = piece.Y + on.Y };
+    }
+
+    private SawCut Placed(SawCut cut) =>
+        cut with
+        {
+            Number = cut.Number + _cuts,
+            On = Name(cut.On),
+            Gives = cut.Gives is { } gives ? Name(gives) : null,
+            Leaves = cut.Leaves is { } leaves ? Name(leaves) : null,
+        };
+
+    private Visit Placed(Visit visit) =>
+        visit with
+        {
+            Number = visit.Number + _visits,
+            Round = Number,
+            Cuts = [.. visit.Cuts.Select(Placed)],
+        };
+
+    /// <summary>Pieces go by their sheet's name and more: <c>S1-C2</c> of a blank <c>S3-H1</c> is <c>S3-H1-C2</c>.</summary>
+    private string Name(string id)
+    {
+        var sheet = _pieces[id].Sheet;
+        return _bases[sheet].Name + id[_alone.Sheets[sheet - 1].Workpiece.Length..];
+    }
+
+    /// <summary>Where a sheet of the round's own plan lies among the sheets of all rounds.</summary>
+    private sealed record Base(int Sheet, string Name, Length X, Length Y, bool IsNew)
+    {
+        public static Base Of(Workpiece left) => new(left.Sheet, left.Id, left.X, left.Y, false);
+    }
+}

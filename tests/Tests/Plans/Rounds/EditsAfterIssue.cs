@@ -1,0 +1,125 @@
+using CsCheck;
+using Nookwright.Cutting;
+using Nookwright.Projects;
+using Nookwright.Rounds;
+using Nookwright.Tests.Cutting;
+using static Nookwright.Tests.Cutting.Jobs;
+
+namespace Nookwright.Tests.Rounds;
+
+public class EditsAfterIssue
+{
+    private static readonly CutRequest Job = Request(
+        Part("side-1", 598, 300, PanelFigure.Length),
+        Part("side-2", 598, 300, PanelFigure.Length),
+        Part("bottom", 500, 300, PanelFigure.Length),
+        Held("top", 825, 325, PanelFigure.Length)
+    );
+
+    [Fact]
+    public void A_part_changed_after_it_was_issued_is_named_with_both_sizes_and_planned_once_more()
+    {
+        var issued = Issued.Of(Job);
+        var (plan, whole) = Issued.Next(issued, Job.Sized("side-2", 600, 300));
+        var finding = Assert.Single(plan.Findings, f => f.Rule == "cutting.issued-part-changed");
+        Assert.Contains("issued as 598 mm by 300 mm in round 1 and is now 600 mm by 300 mm", finding.Message);
+        var made = Issued.Made(plan);
+        Assert.Equal(Mm(600), Assert.Single(made["side-2"]).Length);
+        Assert.Equal(Mm(598), Assert.Single(made["side-2 (round 1)"]).Length);
+        Assert.True(whole.Parts.Single(p => p.Id == "side-2 (round 1)").IsSpare);
+    }
+
+    [Fact]
+    public void What_is_cut_once_more_comes_off_what_is_left_over_before_any_new_sheet()
+    {
+        var (plan, _) = Issued.Next(Issued.Of(Job), Job.Sized("side-2", 600, 300));
+        Assert.Empty(plan.Rounds[1].Plan.Sheets);
+        Assert.Single(plan.Sheets);
+    }
+
+    [Fact]
+    public void A_new_part_that_no_leftover_takes_gets_a_new_sheet_with_the_next_number()
+    {
+        var more = Job with { Parts = [.. Job.Parts, Part("back", 2000, 1100)] };
+        var (plan, _) = Issued.Next(Issued.Of(Job), more);
+        var sheet = Assert.Single(plan.Rounds[1].Plan.Sheets);
+        Assert.Equal((2, "S2"), (sheet.Number, sheet.Workpiece));
+    }
+
+    [Fact]
+    public void What_is_no_longer_needed_is_named_and_a_blank_is_free()
+    {
+        var less = Job with { Parts = [.. Job.Parts.Where(p => p.Id is not ("bottom" or "top"))] };
+        var (plan, whole) = Issued.Next(Issued.Of(Job), less);
+        var finding = Assert.Single(plan.Findings, f => f.Rule == "cutting.issued-part-not-needed");
+        Assert.Equal(["bottom", "top"], finding.About);
+        Assert.Contains("keep it as spare", finding.Message);
+        Assert.Contains("bottom (round 1)", whole.Parts.Select(p => p.Id));
+        Assert.Contains(KeptOffcut.Of(plan), o => o.Workpiece.Contains("-H"));
+    }
+
+    [Fact]
+    public void A_reading_that_is_taken_back_leaves_the_part_that_was_cut_and_says_so()
+    {
+        var (second, _) = Issued.Next(Issued.Of(Job), Job.Sized("top", 800, 300));
+        var (plan, _) = Issued.Next(Issued.Of(second), Job);
+        Assert.Equal(2, plan.Rounds.Count);
+        Assert.Single(plan.Findings, f => f.Rule == "cutting.cut-part-waits");
+    }
+
+    [Fact]
+    public void Sheets_that_are_cut_are_not_in_stock_any_more()
+    {
+        var one = Job with { Stock = [Sheet(quantity: 1)] };
+        var more = one with { Parts = [.. one.Parts, Part("back", 2000, 1100)] };
+        var (plan, _) = Issued.Next(Issued.Of(one), more);
+        Assert.Contains(plan.Findings, f => f.Rule == "cutting.stock-too-few" && f.About.Contains("back"));
+    }
+
+    [Fact]
+    public void A_saw_with_another_blade_cuts_the_next_round_and_the_issued_one_stays_as_it_was()
+    {
+        var thin = Job.Sized("top", 800, 300) with { Saws = Shop with { TableKerf = Mm(2.2m), TrackKerf = Mm(1.8m) } };
+        var (plan, _) = Issued.Next(Issued.Of(Job), thin);
+        Assert.Equal([Mm(3), Mm(2.2m)], plan.Rounds.Select(r => r.Asked.Saws.TableKerf));
+    }
+
+    [Fact]
+    public void To_look_twice_at_what_changed_is_to_look_once() =>
+        Gen.Select(RandomJobs.Any, RandomJobs.Any)
+            .Sample(
+                (before, after) =>
+                {
+                    var issued = Issued.Of(before);
+                    var once = Changes.Of(issued, after with { Runs = [], Matches = [] });
+                    var twice = Changes.Of(issued, once.Whole);
+                    Assert.Equal(once.Whole.Parts.Select(Seen), twice.Whole.Parts.Select(Seen));
+                    Assert.Equal(once.Next.Parts.Select(Seen), twice.Next.Parts.Select(Seen));
+                    Assert.Equal(once.Findings.Select(f => f.Message), twice.Findings.Select(f => f.Message));
+                },
+                iter: 10
+            );
+
+    /// <summary>Another job altogether under the same names: parts changed, added, taken away; nothing issued moves.</summary>
+    [Fact]
+    public void Whatever_is_edited_the_virtual_saw_accepts_what_comes_of_it() =>
+        Gen.Select(RandomJobs.Any, Gen.Int[0, 1000])
+            .Sample(
+                (before, seed) =>
+                {
+                    var random = new Random(seed);
+                    CutPart Edited(CutPart p) =>
+                        random.Next(4) == 0 ? p with { Length = p.Length + Mm(2), Awaits = [] } : p;
+                    var after = before with
+                    {
+                        Parts = [.. before.Parts.Where(p => p.Id.StartsWith("door") || random.Next(6) > 0).Select(Edited)],
+                        Matches = [],
+                    };
+                    Issued.Next(Issued.Of(before), after);
+                },
+                iter: 25
+            );
+
+    private static (string, string, string, bool, string) Seen(CutPart p) =>
+        (p.Id, p.Letter, $"{p.Length} {p.Width}", p.IsSpare, string.Join(",", p.Awaits));
+}
