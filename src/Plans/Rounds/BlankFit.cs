@@ -8,11 +8,14 @@ namespace Nookwright.Rounds;
 /// <param name="Short">How much the blank lacks, the worse way; zero or less when they come out of it.</param>
 internal readonly record struct BlankFit(Length Short)
 {
-    /// <summary>One part, or a run, in its blank, each edge of which is dressed first.</summary>
-    public static BlankFit Of(List<CutPart> parts, KeptBlank blank, CutRequest now)
+    /// <summary>One part, or a run, in its blank, each rough edge of which is dressed first.</summary>
+    public static BlankFit Of(List<CutPart> parts, KeptBlank blank, CutRequest now, IssuedPlan issued)
     {
-        var margin = now.Saws.Dressing * 2;
-        var room = (X: blank.Piece.Length - margin, Y: blank.Piece.Width - margin);
+        Length Margin(SheetAxis axis) => now.Saws.Dressing * (issued.IsTrueLow(blank.Piece.Id, axis) ? 1 : 2);
+        var room = (
+            X: blank.Piece.Length - Margin(SheetAxis.Length),
+            Y: blank.Piece.Width - Margin(SheetAxis.Width)
+        );
         var ways =
             from side in (MatchedSide[])[MatchedSide.Length, MatchedSide.Width]
             where parts.All(p => p.Figure.Allows(side) || parts.Count == 0)

@@ -85,7 +85,7 @@ public sealed class Changes
 
     private void Cut(List<CutPart> parts, KeptBlank blank)
     {
-        var fit = BlankFit.Of(parts, blank, _now);
+        var fit = BlankFit.Of(parts, blank, _now, _issued);
         if (fit.Short.IsPositive || parts.Any(p => p.Material != blank.As.Material))
         {
             _findings.Add(ChangeFindings.Outgrown(parts, blank, fit, _now));

@@ -87,6 +87,16 @@ public sealed class IssuedPlan
     /// <summary>What kind of sheet a piece is from.</summary>
     internal StockPiece StockOf(Workpiece piece) => _stock[piece.Sheet];
 
+    /// <summary>True when a piece's low edge was dressed, or cut by the table saw, before it was put away.</summary>
+    internal bool IsTrueLow(string piece, SheetAxis axis)
+    {
+        var cut = Rounds.SelectMany(r => r.Plan.Cuts).FirstOrDefault(c => c.Gives == piece || c.Leaves == piece);
+        if (cut is null)
+            return false;
+        var isLowSide = (cut.Gives == piece) == (cut.From == FromEdge.Low);
+        return cut.Along != axis || isLowSide ? IsTrueLow(cut.On, axis) : cut.Kind != CutKind.Breakdown;
+    }
+
     private static IReadOnlySet<(int Round, string Part)> NoSpares { get; } = new HashSet<(int, string)>();
 
     private void Take(CutRound round, HashSet<string> cut)

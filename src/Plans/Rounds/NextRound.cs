@@ -1,4 +1,5 @@
 using Nookwright.Cutting;
+using Nookwright.Measure;
 using Nookwright.Planning;
 using Nookwright.Sawing;
 
@@ -22,7 +23,7 @@ public static class NextRound
         var changes = Changes.Of(issued, now);
         if (changes.Next.Parts.Count == 0)
             return Whole(issued, changes, null);
-        var alone = Alone(changes.Next);
+        var alone = Alone(changes.Next, issued);
         var found = Planner.Plan(alone, progress is null ? null : new Told(p => progress.Report(Joined(p))), stop);
         return Joined(found);
 
@@ -40,7 +41,7 @@ public static class NextRound
     }
 
     /// <summary>The same request for the planner: a blank is a material of its own, so that its parts come out of it and no other does.</summary>
-    private static CutRequest Alone(CutRequest request)
+    private static CutRequest Alone(CutRequest request, IssuedPlan issued)
     {
         var blanks = request.Parts.Select(p => p.From).OfType<string>().ToHashSet();
         blanks.IntersectWith(request.Stock.Where(s => s.LeftAs is not null).Select(s => s.Id));
@@ -51,7 +52,24 @@ public static class NextRound
             [
                 .. request.Parts.Select(p => IsOfBlank(p) ? p with { Material = BlankOf(p.From!), From = null } : p),
             ],
-            Stock = [.. request.Stock.Select(s => blanks.Contains(s.Id) ? s with { Material = BlankOf(s.Id) } : s)],
+            Stock = [.. request.Stock.Select(s => blanks.Contains(s.Id) ? Grown(s, request, issued) : s)],
+        };
+    }
+
+    /// <summary>
+    /// The planner takes every edge of a sheet for rough. A blank has edges that were dressed while its sheet was whole: it
+    /// is thought larger by that dressing, which <see cref="RoundPlacing"/> then takes for done.
+    /// </summary>
+    private static StockPiece Grown(StockPiece blank, CutRequest request, IssuedPlan issued)
+    {
+        Length Gone(SheetAxis axis) => issued.IsTrueLow(blank.LeftAs!, axis) ? request.Saws.Dressing : Length.Zero;
+        var (x, y) = (Gone(SheetAxis.Length), Gone(SheetAxis.Width));
+        return blank with
+        {
+            Material = BlankOf(blank.Id),
+            Length = blank.Length + x,
+            Width = blank.Width + y,
+            Bad = [.. blank.Bad.Select(bad => bad with { X = bad.X + x, Y = bad.Y + y })],
         };
     }
 

@@ -77,14 +77,15 @@ internal sealed class RoundsSaw
                 return $"{stock.LeftAs} is to be cut, and no earlier round left it.";
             if ((piece.X.Size, piece.Y.Size) != (stock.Length, stock.Width))
                 return $"{stock.LeftAs} was left as {piece.X.Size} × {piece.Y.Size}, and not as {stock.Length} × {stock.Width}.";
-            if (StillKeptFor(_records[piece.Id]) is { } waiting)
+            if (StillKeptFor(_records[piece.Id], round) is { } waiting)
                 return $"{piece.Id} is kept for {waiting}, which still waits.";
-            bench.Bring(piece);
+            bench.Bring(piece, _records[piece.Id].Use == WorkpieceUse.Held);
         }
         return null;
     }
 
-    private string? StillKeptFor(Workpiece piece)
+    /// <summary>The part a blank is kept for and that neither this round cuts nor the job has a size for; or null.</summary>
+    private string? StillKeptFor(Workpiece piece, CutRound round)
     {
         if (piece.Use != WorkpieceUse.Held)
             return null;
@@ -93,7 +94,10 @@ internal sealed class RoundsSaw
             .Where(r => r.Id == piece.Part)
             .SelectMany(r => r.Parts)
             .Append(piece.Part);
-        return _request.Parts.FirstOrDefault(p => p.IsHeld && !p.IsSpare && members.Contains(p.Id))?.Id;
+        var due = round.Asked.Parts.Where(p => !p.IsHeld).Select(p => p.Id).ToHashSet();
+        return _request
+            .Parts.FirstOrDefault(p => p.IsHeld && !p.IsSpare && !due.Contains(p.Id) && members.Contains(p.Id))
+            ?.Id;
     }
 
     private (string? Why, int? Cut) CutAll(SawBench bench, CutRound round)

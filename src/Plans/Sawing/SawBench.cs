@@ -37,11 +37,11 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
         );
     }
 
-    /// <summary>Brings a piece that an earlier round left: it has lain about, so that no edge of it is measured from undressed.</summary>
-    public void Bring(BenchPiece piece)
+    /// <summary>Brings a piece that an earlier round left. A blank keeps the edges it was put away with; no edge of an offcut is measured from undressed.</summary>
+    public void Bring(BenchPiece piece, bool isBlank)
     {
-        var edge = new BenchEdge(TrustsEdges);
-        BenchSide Rough(BenchSide side) => new(side.At, side.Size, edge, edge, null);
+        BenchEdge Edge(BenchEdge was) => isBlank && was.IsTrue ? was : new(TrustsEdges);
+        BenchSide Rough(BenchSide side) => new(side.At, side.Size, Edge(side.Low), Edge(side.High), null);
         _here[piece.Id] = new(piece.Id, piece.Sheet, Rough(piece.X), Rough(piece.Y), false);
     }
 

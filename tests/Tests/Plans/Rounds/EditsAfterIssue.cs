@@ -79,7 +79,7 @@ public class EditsAfterIssue
     [Fact]
     public void A_saw_with_another_blade_cuts_the_next_round_and_the_issued_one_stays_as_it_was()
     {
-        var thin = Job.Sized("top", 800, 300) with { Saws = Shop with { TableKerf = Mm(2.2m), TrackKerf = Mm(1.8m) } };
+        var thin = Job.Sized("top", 800, 300) with { Saws = Jobs.Shop with { TableKerf = Mm(2.2m), TrackKerf = Mm(1.8m) } };
         var (plan, _) = Issued.Next(Issued.Of(Job), thin);
         Assert.Equal([Mm(3), Mm(2.2m)], plan.Rounds.Select(r => r.Asked.Saws.TableKerf));
     }

@@ -1,5 +1,4 @@
 using Nookwright.Cutting;
-using Nookwright.Measure;
 using Nookwright.Planning;
 using Nookwright.Rounds;
 using Nookwright.Sawing;

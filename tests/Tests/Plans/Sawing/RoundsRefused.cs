@@ -1,7 +1,6 @@
 using Nookwright.Cutting;
 using Nookwright.Projects;
 using Nookwright.Sawing;
-using Nookwright.Tests.Cutting;
 using Nookwright.Tests.Rounds;
 using static Nookwright.Tests.Cutting.Jobs;
 

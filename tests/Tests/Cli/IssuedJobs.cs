@@ -1,0 +1,168 @@
+using System.Text.Json.Nodes;
+using Nookwright.Files;
+using Nookwright.Projects;
+
+namespace Nookwright.Tests.Cli;
+
+/// <summary>Two boxes side by side and a top over them, whose length waits until the built boxes are read.</summary>
+public sealed class IssuedJobs : IDisposable
+{
+    private const string Job = """
+        { "format": "nookwright-job", "version": 1, "units": "millimetres", "name": "Two boxes",
+          "shop": { "sheets": [ { "id": "birch", "name": "birch ply", "nominal": "18 mm", "measured": "18 mm",
+            "stock": [ { "length": "2440 mm", "width": "1220 mm", "price": 80 } ] } ] },
+          "sizes": [ { "name": "spare", "size": "0 mm" } ],
+          "readings": [ { "name": "boxes.width", "what": "both boxes, joined", "planned": "1200 mm" } ],
+          "pieces": [
+            { "kind": "carcass", "id": "box-1", "material": "birch", "width": "600 mm", "height": "720 mm", "depth": "400 mm" },
+            { "kind": "carcass", "id": "box-2", "material": "birch", "width": "600 mm", "height": "720 mm", "depth": "400 mm" },
+            { "kind": "panel", "id": "top", "material": "birch", "length": "boxes.width", "width": "420 mm" } ] }
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("nookwright-").FullName;
+
+    private string FilePath => Path.Combine(_folder, "boxes.nook.json");
+
+    public IssuedJobs() => File.WriteAllText(FilePath, Job);
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void After_issue_and_reading_only_the_top_is_cut_and_nothing_else_has_moved()
+    {
+        var before = Cut();
+        Assert.Equal(0, Issue().Exit);
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        var after = Cut();
+        Assert.True((bool)after["valid"]!);
+        var first = Visits(before).Select(v => v!.ToJsonString()).ToList();
+        Assert.Equal(first, Visits(after).Take(first.Count).Select(v => v!.ToJsonString()));
+        Assert.All(Visits(after).Skip(first.Count), v => Assert.Equal(2, (int)v!["round"]!));
+        var made = after["plan"]!["workpieces"]!.AsArray().Where(w => (string?)w!["use"] == "part").ToList();
+        var top = Assert.Single(made, w => (string?)w!["part"] == "top.panel");
+        Assert.Equal((1198.5m, 420m), ((decimal)top!["length"]!, (decimal)top["width"]!));
+        Assert.Equal(before["plan"]!["sheets"]!.ToJsonString(), after["plan"]!["sheets"]!.ToJsonString());
+        Assert.Equal(2, after["rounds"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public void The_text_of_the_plan_tells_one_round_after_the_other()
+    {
+        Issue();
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        var text = Asked.For("cut", FilePath).Output;
+        var (first, second) = (text.IndexOf("Round 1, issued"), text.IndexOf("Round 2, not issued yet"));
+        Assert.InRange(first, 0, second);
+        Assert.Contains("until boxes.width is read", text[first..second]);
+        Assert.Contains("left before: birch", text[second..]);
+    }
+
+    [Fact]
+    public void Round_2_is_issued_in_turn_and_withdrawn_again()
+    {
+        Issue();
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        var issued = Asked.For("issue", FilePath, "--json");
+        Assert.Equal((0, 2), (issued.Exit, (int)issued.Json["round"]!));
+        Assert.Equal(2, Asked.For("issue", FilePath).Exit);
+        Assert.Contains("Round 2 is withdrawn", Asked.For("issue", FilePath, "--withdraw").Output);
+        Assert.Single(Project.Issued);
+    }
+
+    [Fact]
+    public void An_edit_after_issue_is_told_with_both_sizes_and_moves_nothing()
+    {
+        var before = Cut();
+        Issue();
+        Edit(job => job.SetField("pieces/box-2/height", "724 mm"));
+        var after = Cut();
+        var first = Visits(before).Select(v => v!.ToJsonString()).ToList();
+        Assert.Equal(first, Visits(after).Take(first.Count).Select(v => v!.ToJsonString()));
+        var findings = after["findings"]!.AsArray().Select(f => (string)f!["message"]!);
+        Assert.Contains(findings, m => m.Contains("was issued as") && m.Contains("and is now"));
+        Assert.Equal(0, Asked.For("packet", FilePath, "--out", _folder).Exit);
+    }
+
+    [Fact]
+    public void Where_nothing_is_issued_nothing_is_withdrawn()
+    {
+        var asked = Asked.For("issue", FilePath, "--withdraw");
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains("No plan is issued", asked.Errors);
+        Assert.Equal(Job, File.ReadAllText(FilePath));
+    }
+
+    [Fact]
+    public void An_issued_plan_has_no_front_any_more()
+    {
+        Issue();
+        var asked = Asked.For("cut", FilePath, "--front");
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains("is issued and does not move", asked.Errors);
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"sizing\"", "\"kind\": \"chop\"", "\"chop\" cannot be read here")]
+    [InlineData("\"distance\": 420", "\"distance\": 421", "The issued plan cannot be cut as it stands here")]
+    public void An_issued_plan_that_was_spoiled_is_told_with_its_line_and_nothing_is_planned_past_it(
+        string good,
+        string bad,
+        string why
+    )
+    {
+        Issue();
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        Issue();
+        var text = File.ReadAllText(FilePath);
+        var at = text.LastIndexOf(good, StringComparison.Ordinal);
+        Assert.True(at > 0);
+        var spoiled = text[..at] + bad + text[(at + good.Length)..];
+        File.WriteAllText(FilePath, spoiled);
+        var asked = Asked.For("cut", FilePath);
+        Assert.Equal((2, ""), (asked.Exit, asked.Output));
+        Assert.Contains(why, asked.Errors);
+        Assert.Matches(@"boxes\.nook\.json:\d+: must be mended", asked.Errors);
+        Assert.Equal(spoiled, File.ReadAllText(FilePath));
+        Assert.Equal(2, Asked.For("check", FilePath).Exit);
+    }
+
+    [Fact]
+    public void Offcuts_go_onto_the_rack_of_another_job_once()
+    {
+        var other = Path.Combine(_folder, "next.nook.json");
+        File.WriteAllText(other, Job);
+        Assert.Equal(2, Asked.For("offcuts", FilePath, "--into", other).Exit);
+        Issue();
+        var listed = Asked.For("offcuts", FilePath, "--json").Json.AsArray();
+        Assert.NotEmpty(listed);
+        Assert.Equal(0, Asked.For("offcuts", FilePath, "--into", other).Exit);
+        Assert.Contains("0 offcuts put on the rack", Asked.For("offcuts", FilePath, "--into", other).Output);
+        var rack = JobFile.Read(other).Value.Shop.Sheets[0].Stock.Where(s => s.Offcut).ToList();
+        Assert.Equal(listed.Count, rack.Count);
+        Assert.Equal($"boxes-{(string)listed[0]!["mark"]!}", rack[0].Id);
+        Assert.Equal((string)listed[0]!["length"]!["text"]!, rack[0].Length.Text);
+        Assert.Equal(0, Asked.For("cut", other).Exit);
+    }
+
+    [Fact]
+    public void A_job_without_that_material_has_no_rack_for_its_offcuts()
+    {
+        Issue();
+        var other = Path.Combine(_folder, "next.nook.json");
+        File.WriteAllText(other, Job.Replace("birch", "oak"));
+        var asked = Asked.For("offcuts", FilePath, "--into", other);
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains("There is no material \"birch\" here", asked.Errors);
+    }
+
+    private Project Project => JobFile.Read(FilePath).Value;
+
+    private JsonNode Cut() => Asked.For("cut", FilePath, "--json").Json;
+
+    private Asked Issue() => Asked.For("issue", FilePath);
+
+    private static JsonArray Visits(JsonNode plan) => plan["plan"]!["visits"]!.AsArray();
+
+    private void Edit(Func<Project, Nookwright.Trouble.Outcome<Project>> edit) =>
+        Assert.Null(JobFile.Save(edit(Project).Value, FilePath));
+}
