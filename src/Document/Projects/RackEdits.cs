@@ -39,11 +39,6 @@ public static class RackEdits
             Offcut = true,
         };
         SheetGood With(SheetGood good) => good.Id == material ? good with { Stock = [.. good.Stock, offcut] } : good;
-        return project.Change(job =>
-            job with
-            {
-                Shop = job.Shop with { Sheets = [.. job.Shop.Sheets.Select(With)] },
-            }
-        );
+        return project.Change(job => job with { Shop = job.Shop with { Sheets = [.. job.Shop.Sheets.Select(With)] } });
     }
 }

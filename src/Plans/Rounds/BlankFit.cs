@@ -12,10 +12,7 @@ internal readonly record struct BlankFit(Length Short)
     public static BlankFit Of(List<CutPart> parts, KeptBlank blank, CutRequest now, IssuedPlan issued)
     {
         Length Margin(SheetAxis axis) => now.Saws.Dressing * (issued.IsTrueLow(blank.Piece.Id, axis) ? 1 : 2);
-        var room = (
-            X: blank.Piece.Length - Margin(SheetAxis.Length),
-            Y: blank.Piece.Width - Margin(SheetAxis.Width)
-        );
+        var room = (X: blank.Piece.Length - Margin(SheetAxis.Length), Y: blank.Piece.Width - Margin(SheetAxis.Width));
         var ways =
             from side in (MatchedSide[])[MatchedSide.Length, MatchedSide.Width]
             where parts.All(p => p.Figure.Allows(side) || parts.Count == 0)

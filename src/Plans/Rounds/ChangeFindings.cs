@@ -50,7 +50,9 @@ internal static class ChangeFindings
     {
         string?[] said =
         [
-            cut.Count == 0 ? null : $"{Names(cut)} {Are(cut)} issued and no longer asked for: keep {Them(cut)} as spare",
+            cut.Count == 0
+                ? null
+                : $"{Names(cut)} {Are(cut)} issued and no longer asked for: keep {Them(cut)} as spare",
             kept.Count == 0
                 ? null
                 : $"the {(kept.Count == 1 ? "blank" : "blanks")} of {Names(kept)} {Are(kept)} free for other parts",

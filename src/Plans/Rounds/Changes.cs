@@ -127,7 +127,9 @@ public sealed class Changes
         var waiting = _whole.Where(p => p.IsHeld).Select(p => p.Id).ToHashSet();
         var free = _issued
             .Kept.Values.GroupBy(k => k.Piece)
-            .Where(g => !due.Contains(g.Key.Id) && !g.Any(k => waiting.Contains(k.As.Id) && !_more.Any(m => m.Id == k.As.Id)))
+            .Where(g =>
+                !due.Contains(g.Key.Id) && !g.Any(k => waiting.Contains(k.As.Id) && !_more.Any(m => m.Id == k.As.Id))
+            )
             .Select(g => g.Key)
             .ToList();
         foreach (var piece in free)
@@ -142,7 +144,13 @@ public sealed class Changes
             .DistinctBy(r => r.Id)
             .Where(r => _now.Runs.All(n => n.Id != r.Id) && r.Parts.All(p => _whole.Any(w => w.Id == p)));
 
-    private static CutPart Kept(CutPart issued, CutPart now) => issued with { Name = now.Name, Piece = now.Piece, From = null };
+    private static CutPart Kept(CutPart issued, CutPart now) =>
+        issued with
+        {
+            Name = now.Name,
+            Piece = now.Piece,
+            From = null,
+        };
 
     private static bool IsSame(CutPart now, CutPart issued) =>
         (now.Material, now.Length, now.Width, now.Figure)

@@ -63,7 +63,10 @@ public sealed class IssuedPlan
         ArgumentOutOfRangeException.ThrowIfZero(rounds.Count);
         var whole = JoinedRounds.Of(rounds, NoSpares);
         return VirtualSaw.Run(whole, JoinedRounds.Asked(rounds)).Why is { } trouble
-            ? new Refusal($"The issued plan cannot be cut as it stands here: {trouble} Withdraw it, or restore the file.", "issued")
+            ? new Refusal(
+                $"The issued plan cannot be cut as it stands here: {trouble} Withdraw it, or restore the file.",
+                "issued"
+            )
             : new IssuedPlan(rounds);
     }
 
@@ -118,7 +121,9 @@ public sealed class IssuedPlan
     private static string? Sense(CutRequest request)
     {
         var parts = request.Parts.Select(p => p.Id).ToHashSet();
-        var named = request.Runs.SelectMany(r => r.Parts).Concat(request.Matches.SelectMany(m => m.Sides).Select(s => s.Part));
+        var named = request
+            .Runs.SelectMany(r => r.Parts)
+            .Concat(request.Matches.SelectMany(m => m.Sides).Select(s => s.Part));
         if (parts.Count < request.Parts.Count)
             return "Two parts of this plan have one id: restore the file, or withdraw the round.";
         if (request.Stock.DistinctBy(s => s.Id).Count() < request.Stock.Count)

@@ -48,7 +48,11 @@ internal static class JoinedRounds
     public static CutRequest Asked(IReadOnlyList<CutRound> rounds)
     {
         var last = rounds[^1].Asked;
-        var excused = rounds.SelectMany(r => r.Plan.Findings).Where(IsAboutNoPlace).SelectMany(f => f.About).ToHashSet();
+        var excused = rounds
+            .SelectMany(r => r.Plan.Findings)
+            .Where(IsAboutNoPlace)
+            .SelectMany(f => f.About)
+            .ToHashSet();
         return last with
         {
             Parts =

@@ -32,7 +32,10 @@ public static class NextRound
 
     private static Plan Whole(IssuedPlan issued, Changes changes, CutRound? next)
     {
-        var joined = JoinedRounds.Of([.. issued.Rounds, .. next is null ? Array.Empty<CutRound>() : [next]], changes.Spares);
+        var joined = JoinedRounds.Of(
+            [.. issued.Rounds, .. next is null ? Array.Empty<CutRound>() : [next]],
+            changes.Spares
+        );
         var price = ChangeFindings.PriceOfWaiting(joined, changes.Whole);
         var whole = joined with { Findings = [.. joined.Findings, .. changes.Findings, .. price] };
         return VirtualSaw.Run(whole, changes.Whole).Why is { } trouble

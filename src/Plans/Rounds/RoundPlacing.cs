@@ -24,10 +24,9 @@ internal sealed class RoundPlacing
         _visits = issued.Rounds.Sum(r => r.Plan.Visits.Count);
         var number = issued.Sheets;
         foreach (var sheet in alone.Sheets)
-            _bases[sheet.Number] =
-                asked.Stock.First(s => s.Id == sheet.Stock).LeftAs is { } left
-                    ? Base.Of(issued.Piece(left), Grown(sheet, left))
-                    : new(++number, $"S{number}", (Length.Zero, Length.Zero), (Length.Zero, Length.Zero), true);
+            _bases[sheet.Number] = asked.Stock.First(s => s.Id == sheet.Stock).LeftAs is { } left
+                ? Base.Of(issued.Piece(left), Grown(sheet, left))
+                : new(++number, $"S{number}", (Length.Zero, Length.Zero), (Length.Zero, Length.Zero), true);
         foreach (var cut in alone.Cuts.Where(IsDone))
             _same[cut.Leaves!] = cut.On;
     }
@@ -146,13 +145,7 @@ internal sealed class RoundPlacing
     }
 
     /// <summary>Where a sheet of the round's own plan lies among the sheets of all rounds.</summary>
-    private sealed record Base(
-        int Sheet,
-        string Name,
-        (Length X, Length Y) At,
-        (Length X, Length Y) Grown,
-        bool IsNew
-    )
+    private sealed record Base(int Sheet, string Name, (Length X, Length Y) At, (Length X, Length Y) Grown, bool IsNew)
     {
         public static Base Of(Workpiece left, (Length X, Length Y) grown) =>
             new(left.Sheet, left.Id, (left.X, left.Y), grown, false);

@@ -57,7 +57,9 @@ public sealed record Workbook(
     /// <param name="stop">Ends the search; the best front so far is kept.</param>
     public Workbook WithFront(IProgress<PlanFront>? progress = null, CancellationToken stop = default) =>
         Project.Issued.Count > 0
-            ? Plan is null ? WithPlan(null, stop) : this
+            ? Plan is null
+                ? WithPlan(null, stop)
+                : this
             : WithThisFront(Planner.Front(CutRequest, Front?.First.Plan ?? Plan, progress, stop));
 
     /// <summary>The same workbook with a front the planner found for it, and that plan of it which the document chooses.</summary>
@@ -79,7 +81,10 @@ public sealed record Workbook(
             return new Refusal("There is no plan yet: a plan is issued once it is there.", "issued");
         var next = Plan.Rounds.Count > 0 ? Plan.Rounds[^1] : new CutRound(1, Plan, CutRequest, null);
         return next.IsIssued || !next.Plan.Cuts.Any()
-            ? new Refusal("All that can be cut now is issued: enter a reading, or edit the job, and there is more.", "issued")
+            ? new Refusal(
+                "All that can be cut now is issued: enter a reading, or edit the job, and there is more.",
+                "issued"
+            )
             : Project.IssueRound(PlanJson.ToJson(next), day);
     }
 

@@ -79,7 +79,10 @@ public class EditsAfterIssue
     [Fact]
     public void A_saw_with_another_blade_cuts_the_next_round_and_the_issued_one_stays_as_it_was()
     {
-        var thin = Job.Sized("top", 800, 300) with { Saws = Jobs.Shop with { TableKerf = Mm(2.2m), TrackKerf = Mm(1.8m) } };
+        var thin = Job.Sized("top", 800, 300) with
+        {
+            Saws = Jobs.Shop with { TableKerf = Mm(2.2m), TrackKerf = Mm(1.8m) },
+        };
         var (plan, _) = Issued.Next(Issued.Of(Job), thin);
         Assert.Equal([Mm(3), Mm(2.2m)], plan.Rounds.Select(r => r.Asked.Saws.TableKerf));
     }
@@ -112,7 +115,10 @@ public class EditsAfterIssue
                         random.Next(4) == 0 ? p with { Length = p.Length + Mm(2), Awaits = [] } : p;
                     var after = before with
                     {
-                        Parts = [.. before.Parts.Where(p => p.Id.StartsWith("door") || random.Next(6) > 0).Select(Edited)],
+                        Parts =
+                        [
+                            .. before.Parts.Where(p => p.Id.StartsWith("door") || random.Next(6) > 0).Select(Edited),
+                        ],
                         Matches = [],
                     };
                     Issued.Next(Issued.Of(before), after);
