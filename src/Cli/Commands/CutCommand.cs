@@ -125,11 +125,7 @@ public static class CutCommand
 
     private static CutRequest Ruled(CutRequest request, ParseResult parsed) =>
         parsed.GetValue(SheetsFirst)
-            ? request with
-            {
-                Matches = [],
-                Rules = request.Rules with { VisitsFirst = false },
-            }
+            ? request with { Rules = request.Rules with { VisitsFirst = false } }
             : request;
 
     /// <summary>The plan, and the front it was chosen from where one was asked for.</summary>

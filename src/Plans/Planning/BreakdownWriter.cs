@@ -12,12 +12,12 @@ internal sealed class BreakdownWriter(Script script)
     private readonly SawNumbers _saws = script.Job.Saws;
     private readonly List<(Wood Chunk, Node Root)> _chunks = [];
     private int _number;
-    private SheetLayout _sheet = null!;
+    private IReadOnlyList<Node> _roots = [];
 
     /// <summary>The chunks of one sheet.</summary>
     public List<(Wood Chunk, Node Root)> Write(SheetLayout sheet)
     {
-        (_sheet, _number) = (sheet, 0);
+        (_roots, _number) = (sheet.Roots(script.Job), 0);
         _chunks.Clear();
         WriteRough(script.Take(sheet.Stock), sheet.Rough);
         return [.. _chunks];
@@ -29,8 +29,8 @@ internal sealed class BreakdownWriter(Script script)
             WriteSplit(piece, rough, first);
         else if (rough.Held is { } held)
             Hold(piece, held);
-        else if (rough.Region >= 0 && !_sheet.Roots[rough.Region].IsEmpty)
-            WriteRegion(piece, _sheet.Roots[rough.Region]);
+        else if (rough.Region >= 0 && !_roots[rough.Region].IsEmpty)
+            WriteRegion(piece, _roots[rough.Region]);
         else
             piece.Leave();
     }
@@ -104,7 +104,7 @@ internal sealed class BreakdownWriter(Script script)
     /// <summary>What dressing has already taken off the low end.</summary>
     private long Gone(Wood piece, SheetAxis axis) => piece.IsTrueLow(axis) ? _saws.Dressing : 0;
 
-    private bool HasChunk(Rough rough) => rough.Leaves().Any(l => l.Region >= 0 && !_sheet.Roots[l.Region].IsEmpty);
+    private bool HasChunk(Rough rough) => rough.Leaves().Any(l => l.Region >= 0 && !_roots[l.Region].IsEmpty);
 
     private bool IsUsed(Rough leaf) => leaf.Held is not null || HasChunk(leaf);
 }

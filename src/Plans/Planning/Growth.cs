@@ -2,173 +2,199 @@ using Nookwright.Cutting;
 
 namespace Nookwright.Planning;
 
-/// <summary>Puts items into trees of sizing cuts and takes them out again, keeping the order of visits free of circles.</summary>
-internal sealed class Growth(Job job, SettingOrder order)
+/// <summary>Puts items into the trees of a sheet and takes them out again; <see cref="Sizing"/> then draws up what follows.</summary>
+internal sealed class Growth(Job job)
 {
     private readonly long _kerf = job.Saws.Kerf;
 
-    /// <summary>Puts an item in its spot.</summary>
-    public void Put(Item item, Spot spot)
+    /// <summary>Puts an item in a spot.</summary>
+    public void Put(SheetLayout sheet, Item item, in Spot spot)
     {
-        var node = spot.Node;
+        var at = spot.Cell;
         if (spot.Joining == Joining.Turned)
-            node.Turn90();
+            TurnRound(ref sheet.Cells[at]);
         if (spot.Joining is Joining.SmoothRest or Joining.RoughRest)
-            node = AddRest(node, spot.Joining == Joining.RoughRest);
-        if (spot.Turn.Along is { } line && line.Axis == node.Axis)
-            AddRun(node, item, spot.Turn);
+            at = AddRest(sheet, at, spot.Joining == Joining.RoughRest);
+        if (spot.Turn.Along is { } line && line.Axis == sheet.Cells[at].Axis)
+            AddRun(sheet, at, item, spot.Turn);
         else
-            AddStrip(node, item, spot.Turn);
+            AddStrip(sheet, at, item, spot.Turn);
+        sheet.Filled += item.Area;
+        sheet.Count++;
     }
 
-    /// <summary>Takes a node out with all below, and whatever cannot stay without it; returns the items that are free again.</summary>
-    public List<Item> TakeOut(Node node)
+    /// <summary>Takes a cell out with all below, and whatever cannot stay without it; the items are free again.</summary>
+    public void TakeOut(SheetLayout sheet, int cell, List<Item> free)
     {
-        var items = node.Leaves().Select(l => l.Item!).ToList();
-        DropRules(node);
-        Unlink(node, items);
-        return items;
-    }
-
-    /// <summary>Takes back the rules of a tree.</summary>
-    public void DropRules(Node tree)
-    {
-        foreach (var (first, then) in tree.All().SelectMany(n => n.Rules))
-            order.Remove(first, then);
-    }
-
-    /// <summary>Brings back the rules of a tree.</summary>
-    public void BringRules(Node tree)
-    {
-        foreach (var (first, then) in tree.All().SelectMany(n => n.Rules))
-            order.Add(first, then);
-    }
-
-    /// <summary>The settings that must be visited before a child of this node is cut.</summary>
-    public static IReadOnlyList<int> Before(Node node) =>
-        node.IsRough ? []
-        : node.IsRest ? SettingsOfChildren(node.Parent!)
-        : node.Setting >= 0 ? [node.Setting]
-        : [];
-
-    /// <summary>The settings of all children of a node.</summary>
-    public static IReadOnlyList<int> SettingsOfChildren(Node node) =>
-        [.. node.Children.SelectMany(c => c.Settings).Distinct()];
-
-    private Node AddRest(Node node, bool isRough)
-    {
-        var gap = isRough ? job.Saws.RoughGap : _kerf;
-        var span = Span.Beyond(node, gap);
-        node.Rest = new()
+        var cells = sheet.Cells;
+        var parent = cells[cell].Parent;
+        if (parent < 0)
+            ClearRoot(sheet, cell, free);
+        else if (cells[cell].IsRest)
         {
-            Parent = node,
-            Axis = span.Axis,
-            Along = span.Room,
-            Across = span.Across,
-            OpenAlong = span.OpenAlong,
-            OpenAcross = span.OpenAcross,
-            IsRough = isRough,
-        };
-        return node.Rest;
-    }
-
-    private void AddRun(Node node, Item item, Turn turn)
-    {
-        var length = turn.Size(node.Axis);
-        var room = Span.Of(node, _kerf).Room;
-        // A kerf of slack lets the run be parted from what follows; a run that fills the strip alone needs none.
-        var size = length + _kerf <= room ? length + _kerf : length;
-        var child = NewChild(node, size, -1);
-        (child.Item, child.Turn) = (item, turn);
-    }
-
-    private void AddStrip(Node node, Item item, Turn turn)
-    {
-        var before = Before(node);
-        var strip = NewChild(node, turn.Size(node.Axis), turn.Setting(node.Axis));
-        strip.Rules = Rules(before, strip.Setting);
-        if (IsWhole(node, turn))
-            (strip.Item, strip.Turn) = (item, turn);
-        else if (turn.Along is not null)
-            AddRun(strip, item, turn);
-        else
-            AddEnd(strip, item, turn);
-        foreach (var (first, then) in strip.Rules)
-            order.Add(first, then);
-    }
-
-    private void AddEnd(Node strip, Item item, Turn turn)
-    {
-        var end = NewChild(strip, turn.Size(strip.Axis), turn.Setting(strip.Axis));
-        (end.Item, end.Turn) = (item, turn);
-        end.Rules = Rules([strip.Setting], end.Setting);
-        foreach (var (first, then) in end.Rules)
-            order.Add(first, then);
-    }
-
-    private bool IsWhole(Node node, Turn turn) =>
-        turn.Along is null
-        && turn.Size(node.Axis.Other()) == node.Across
-        && Spots.TakesWhole(Span.Of(node, _kerf), turn, job);
-
-    private (int First, int Then)[] Rules(IReadOnlyList<int> before, int setting) =>
-        job.VisitsFirst ? [.. before.Where(b => b != setting).Select(b => (b, setting))] : [];
-
-    private Node NewChild(Node node, long size, int setting)
-    {
-        var child = new Node
-        {
-            Parent = node,
-            Axis = node.Axis.Other(),
-            Along = node.Across,
-            Across = size,
-            OpenAlong = node.OpenAcross,
-            Setting = setting,
-        };
-        node.Used += size + (node.Children.Count > 0 ? _kerf : 0);
-        node.Children.Add(child);
-        return child;
-    }
-
-    private void Unlink(Node node, List<Item> items)
-    {
-        var parent = node.Parent;
-        if (parent is null)
-            Clear(node);
-        else if (parent.Rest == node)
-            parent.Rest = null;
+            cells[parent].Rest = -1;
+            Drop(sheet, cell, free);
+        }
         else
         {
-            parent.Children.Remove(node);
-            parent.Used -= node.Across + (parent.Children.Count > 0 ? _kerf : 0);
-            DropLooseRest(parent, items);
-            if (parent.Children.Count == 0)
-                Unlink(Bare(parent), items);
+            Unlink(cells, parent, cell);
+            Drop(sheet, cell, free);
+            if (cells[parent].Children == 0)
+                Bare(sheet, parent, free);
         }
     }
 
-    /// <summary>A node that has lost its last child takes its own rules with it.</summary>
-    private Node Bare(Node node)
+    /// <summary>A cell that has lost its last child goes too; a root takes over what lay beyond its children.</summary>
+    private void Bare(SheetLayout sheet, int at, List<Item> free)
     {
-        DropRules(node);
-        node.Rules = [];
-        return node;
+        ref var cell = ref sheet.Cells[at];
+        if (cell.Parent >= 0)
+            TakeOut(sheet, at, free);
+        else if (cell.Rest >= 0)
+            TakeOver(sheet, at);
     }
 
-    /// <summary>A smooth rest stands on its siblings' cuts, and a rough one on there being siblings at all.</summary>
-    private void DropLooseRest(Node node, List<Item> items)
+    private static void TakeOver(SheetLayout sheet, int root)
     {
-        if (node.Rest is null || (node.Rest.IsRough && node.Children.Count > 0))
+        var cells = sheet.Cells;
+        var rest = cells[root].Rest;
+        TurnRound(ref cells[root]);
+        cells[root].First = cells[rest].First;
+        cells[root].Children = cells[rest].Children;
+        cells[root].Rest = cells[rest].Rest;
+        cells[root].IsFull = cells[rest].IsFull;
+        for (var child = cells[root].First; child >= 0; child = cells[child].Next)
+            cells[child].Parent = root;
+        if (cells[root].Rest >= 0)
+            cells[cells[root].Rest].Parent = root;
+        sheet.Free(rest);
+    }
+
+    private static void Unlink(Cell[] cells, int parent, int child)
+    {
+        cells[parent].Children--;
+        cells[parent].IsFull = false;
+        if (cells[parent].First == child)
+        {
+            cells[parent].First = cells[child].Next;
             return;
-        items.AddRange(node.Rest.Leaves().Select(l => l.Item!));
-        DropRules(node.Rest);
-        node.Rest = null;
+        }
+        var before = cells[parent].First;
+        while (cells[before].Next != child)
+            before = cells[before].Next;
+        cells[before].Next = cells[child].Next;
     }
 
-    private static void Clear(Node root)
+    private void ClearRoot(SheetLayout sheet, int root, List<Item> free)
     {
-        root.Children.Clear();
-        root.Rest = null;
-        root.Used = 0;
+        DropContents(sheet, root, free);
+        ref var cell = ref sheet.Cells[root];
+        (cell.First, cell.Rest, cell.Children, cell.Used, cell.IsFull) = (-1, -1, 0, 0, false);
+    }
+
+    private void Drop(SheetLayout sheet, int at, List<Item> free)
+    {
+        if (sheet.Cells[at].Item is >= 0 and var id)
+        {
+            var item = job.Items[id];
+            free.Add(item);
+            sheet.Filled -= item.Area;
+            sheet.Count--;
+        }
+        DropContents(sheet, at, free);
+        sheet.Free(at);
+    }
+
+    private void DropContents(SheetLayout sheet, int at, List<Item> free)
+    {
+        var cells = sheet.Cells;
+        for (var child = cells[at].First; child >= 0; )
+        {
+            var next = cells[child].Next;
+            Drop(sheet, child, free);
+            child = next;
+        }
+        if (cells[at].Rest >= 0)
+            Drop(sheet, cells[at].Rest, free);
+    }
+
+    private static void TurnRound(ref Cell cell)
+    {
+        cell.Axis = cell.Axis.Other();
+        (cell.Along, cell.Across) = (cell.Across, cell.Along);
+        (cell.OpenAlong, cell.OpenAcross) = (cell.OpenAcross, cell.OpenAlong);
+    }
+
+    private int AddRest(SheetLayout sheet, int at, bool isRough)
+    {
+        var rest = sheet.NewCell();
+        var cells = sheet.Cells;
+        cells[at].Rest = rest;
+        ref var cell = ref cells[rest];
+        cell.Parent = at;
+        cell.Axis = cells[at].Axis.Other();
+        cell.Along = cells[at].Across;
+        cell.Across = cells[at].Along - cells[at].Used - (isRough ? job.Saws.RoughGap : _kerf);
+        (cell.OpenAlong, cell.OpenAcross) = (cells[at].OpenAcross, cells[at].OpenAlong);
+        (cell.IsRough, cell.IsRest) = (isRough, true);
+        return rest;
+    }
+
+    private void AddRun(SheetLayout sheet, int at, Item item, Turn turn)
+    {
+        ref var cell = ref sheet.Cells[at];
+        var length = turn.Size(cell.Axis);
+        var room = cell.Along - cell.LeastAlong - (cell.Children > 0 ? _kerf : 0);
+        // A kerf of slack lets the run be parted from what follows; a run that fills the strip alone needs none.
+        var hasSlack = length + _kerf <= room;
+        cell.IsFull = !hasSlack;
+        AddLeaf(sheet, at, hasSlack ? length + _kerf : length, -1, item, turn);
+    }
+
+    private void AddStrip(SheetLayout sheet, int at, Item item, Turn turn)
+    {
+        ref var cell = ref sheet.Cells[at];
+        var (size, setting) = (turn.Size(cell.Axis), turn.Setting(cell.Axis));
+        if (turn.Along is null && Spots.TakesWhole(cell, turn, job))
+        {
+            AddLeaf(sheet, at, size, setting, item, turn);
+            return;
+        }
+        var strip = NewChild(sheet, at, size, setting);
+        if (turn.Along is not null)
+            AddRun(sheet, strip, item, turn);
+        else
+            AddLeaf(
+                sheet,
+                strip,
+                turn.Size(sheet.Cells[strip].Axis),
+                turn.Setting(sheet.Cells[strip].Axis),
+                item,
+                turn
+            );
+    }
+
+    private static void AddLeaf(SheetLayout sheet, int at, long size, int setting, Item item, Turn turn)
+    {
+        var leaf = NewChild(sheet, at, size, setting);
+        sheet.Cells[leaf].Item = item.Id;
+        sheet.Cells[leaf].Turn = turn.Number;
+    }
+
+    private static int NewChild(SheetLayout sheet, int at, long size, int setting)
+    {
+        var child = sheet.NewCell();
+        var cells = sheet.Cells;
+        ref var cell = ref cells[child];
+        cell.Parent = at;
+        cell.Axis = cells[at].Axis.Other();
+        cell.Along = cells[at].Across;
+        cell.Across = size;
+        cell.OpenAlong = cells[at].OpenAcross;
+        cell.Setting = setting;
+        cell.Next = cells[at].First;
+        cells[at].First = child;
+        cells[at].Children++;
+        return child;
     }
 }

@@ -8,19 +8,19 @@ namespace Nookwright.Planning;
 /// <param name="Request">What was asked.</param>
 /// <param name="Saws">The saws.</param>
 /// <param name="Stocks">The stock.</param>
-/// <param name="Distances">The distance of each setting; one dimension has several settings only where runs force it.</param>
+/// <param name="Settings">The settings, by number.</param>
 /// <param name="Items">What is cut to size now: single parts and runs.</param>
 /// <param name="Blanks">Held parts, only broken down.</param>
-/// <param name="RunRules">Pairs of settings that the runs put one before the other.</param>
+/// <param name="FirstRules">Pairs of settings that runs, or whoever asked, put one before the other.</param>
 /// <param name="Findings">What cannot be planned.</param>
 internal sealed record Job(
     CutRequest Request,
     SawNumbers Saws,
     IReadOnlyList<Stock> Stocks,
-    IReadOnlyList<long> Distances,
+    IReadOnlyList<PlannedSetting> Settings,
     IReadOnlyList<Item> Items,
     IReadOnlyList<Item> Blanks,
-    IReadOnlyList<(int First, int Then)> RunRules,
+    IReadOnlyList<(int First, int Then)> FirstRules,
     IReadOnlyList<Finding> Findings
 )
 {
@@ -30,6 +30,18 @@ internal sealed record Job(
 
     /// <summary>True when every dimension should be visited once.</summary>
     public bool VisitsFirst => Request.Rules.VisitsFirst;
+
+    /// <summary>The setting of each side, as in <see cref="SettingPlan.Sides"/>; runs have their own where they must.</summary>
+    public required IReadOnlyList<int> Sides { get; init; }
+
+    /// <summary>The distance of each setting, in nanometres.</summary>
+    public IReadOnlyList<long> Distances { get; } = [.. Settings.Select(s => s.Distance)];
+
+    /// <summary>True when any setting has but one visit, so that the order of cuts matters.</summary>
+    public bool HasOrder { get; } = Settings.Any(s => s.IsKept);
+
+    /// <summary>True when a setting has but one visit; false for -1, no setting.</summary>
+    public bool IsKept(int setting) => setting >= 0 && Settings[setting].IsKept;
 
     /// <summary>What one sheet of a kind costs the search.</summary>
     public long CostOf(Stock stock) => StockCost.Of(stock.Piece, Request.Stock);
@@ -96,6 +108,9 @@ internal sealed record Stock(int Index, StockPiece Piece, string Material)
 /// <param name="Run">The run's id, or null.</param>
 internal sealed record Item(int Id, string Material, IReadOnlyList<int> Parts, IReadOnlyList<Turn> Turns, string? Run)
 {
+    /// <summary>The ways it may lie on a sheet, numbered.</summary>
+    public IReadOnlyList<Turn> Turns { get; } = [.. Turns.Select((turn, number) => turn with { Number = number })];
+
     /// <summary>In square micrometres, so that sums of large sheets stay within a long.</summary>
     public long Area { get; } = (Turns[0].X / 1000) * (Turns[0].Y / 1000);
 
@@ -115,6 +130,9 @@ internal sealed record Item(int Id, string Material, IReadOnlyList<int> Parts, I
 /// <param name="Along">For a run: the members in order.</param>
 internal sealed record Turn(long X, long Y, int SetX, int SetY, bool MatchX, bool MatchY, bool Figure, RunLine? Along)
 {
+    /// <summary>Its place among the item's turns.</summary>
+    public int Number { get; init; }
+
     public long Size(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
 
     public int Setting(SheetAxis axis) => axis == SheetAxis.Length ? SetX : SetY;

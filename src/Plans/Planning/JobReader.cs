@@ -14,22 +14,29 @@ internal sealed class JobReader
     private readonly List<Finding> _findings = [];
     private readonly PlannedRuns _runs;
 
-    private JobReader(CutRequest request)
+    private JobReader(CutRequest request, SettingPlan plan)
     {
         _request = request;
         _saws = SawNumbers.Of(request.Saws);
         // A sheet whose size could not be read counts as nothing, and nothing is cut from it.
         var stock = request.Stock.Where(s => s.Length.IsPositive && s.Width.IsPositive);
         _stocks = [.. stock.Select((s, i) => new Stock(i, s, s.Material))];
-        _settings = new(request);
-        _runs = PlannedRuns.Of(request, _settings);
+        _settings = new(request, plan);
+        _runs = PlannedRuns.Of(request, _settings, plan.Rules);
     }
 
-    /// <summary>The job a request means.</summary>
+    /// <summary>The job a request means, its rules deciding the settings.</summary>
     public static Job Read(CutRequest request)
     {
         RequireSense(request);
-        return new JobReader(request).Read();
+        return new JobReader(request, SettingPlan.Of(request)).Read();
+    }
+
+    /// <summary>The job a request means with chosen settings.</summary>
+    public static Job Read(CutRequest request, SettingPlan plan)
+    {
+        RequireSense(request);
+        return new JobReader(request, plan).Read();
     }
 
     private Job Read()
@@ -45,7 +52,10 @@ internal sealed class JobReader
         for (var i = 0; i < _request.Parts.Count; i++)
             if (!_runs.Claims(i))
                 AddPart(i, items, blanks);
-        return new(_request, _saws, _stocks, _settings.Distances, items, blanks, _runs.Rules, _findings);
+        return new(_request, _saws, _stocks, _settings.Settings, items, blanks, _runs.Rules, _findings)
+        {
+            Sides = _settings.Sides,
+        };
     }
 
     private void AddPart(int index, List<Item> items, List<Item> blanks)

@@ -1,26 +1,22 @@
-using Nookwright.Cutting;
-using Nookwright.Parts;
-
 namespace Nookwright.Planning;
 
 /// <summary>Which match groups a visit keeps together.</summary>
 internal static class Kept
 {
-    /// <summary>The groups that have a side of the visit's distance on a part whose strip, or which itself, is cut there.</summary>
-    public static IReadOnlyList<string> By(ScriptVisit visit, CutRequest request)
+    /// <summary>The groups that have a side whose setting is the visit's.</summary>
+    public static IReadOnlyList<string> By(int setting, Job job)
     {
-        var distance = new Measure.Length(visit.Distance);
-        var parts = request.Parts.ToDictionary(p => p.Id);
+        var parts = job.Request.Parts.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i);
+        bool IsHere(int key) => job.Sides[key] == setting;
         return
         [
-            .. request
-                .Matches.Where(m =>
-                    m.Sides.Any(s => !parts[s.Part].IsHeld && Sizes(s, parts[s.Part]).Contains(distance))
+            .. job
+                .Request.Matches.Where(m =>
+                    m.Sides.Any(s =>
+                        Cutting.PartSides.Each(s.Side).Any(side => IsHere(SettingPlan.Key(parts[s.Part], side)))
+                    )
                 )
                 .Select(m => m.Id),
         ];
     }
-
-    private static IEnumerable<Measure.Length> Sizes(PartSide side, CutPart part) =>
-        side.Side.Each().Select(s => part.Size(s));
 }

@@ -4,19 +4,20 @@ namespace Nookwright.Planning;
 internal sealed class Layout
 {
     private readonly int[] _taken;
+    private readonly Growth _growth;
+    private readonly Sizing _sizing;
 
-    public Layout(Job job, SettingOrder order)
+    public Layout(Job job)
     {
-        Order = order;
+        Order = SettingOrder.Of(job);
         _taken = new int[job.Stocks.Count];
-        Growth = new(job, order);
-        foreach (var (first, then) in job.RunRules)
-            order.Add(first, then);
+        _growth = new(job);
+        _sizing = new(job, Order);
+        foreach (var (first, then) in job.FirstRules)
+            Order.Add(first, then);
     }
 
     public SettingOrder Order { get; }
-
-    public Growth Growth { get; }
 
     public List<SheetLayout> Sheets { get; private set; } = [];
 
@@ -29,82 +30,104 @@ internal sealed class Layout
     /// <summary>True when one more of a kind of sheet can be had.</summary>
     public bool HasMore(Stock stock) => _taken[stock.Index] < stock.Quantity;
 
-    /// <summary>Puts an item in a spot of a sheet.</summary>
-    public void Put(Item item, SheetLayout sheet, Spot spot)
+    /// <summary>Adds a fresh sheet.</summary>
+    public void Add(SheetLayout sheet)
     {
-        Growth.Put(item, spot);
-        sheet.Filled += item.Area;
-        sheet.Count++;
+        _taken[sheet.Stock.Index]++;
+        Sheets.Add(sheet);
+        _sizing.Refresh(sheet);
     }
 
-    /// <summary>Takes a node out of a sheet; its items wait.</summary>
-    public void TakeOut(SheetLayout sheet, Node node)
+    /// <summary>Puts the sheet added last back on the pile, with nothing cut from it.</summary>
+    public void DropLast()
     {
-        foreach (var item in Growth.TakeOut(node))
-        {
-            sheet.Filled -= item.Area;
-            sheet.Count--;
-            Waiting.Add(item);
-        }
+        Close(Sheets[^1], true);
+        Sheets.RemoveAt(Sheets.Count - 1);
+    }
+
+    /// <summary>Puts an item in its spot.</summary>
+    public void Put(Item item, in Spot spot)
+    {
+        _growth.Put(spot.Sheet!, item, spot);
+        _sizing.Refresh(spot.Sheet!);
+    }
+
+    /// <summary>Takes a cell out of a sheet; its items wait.</summary>
+    public void TakeOut(SheetLayout sheet, int cell)
+    {
+        _growth.TakeOut(sheet, cell, Waiting);
+        _sizing.Refresh(sheet);
     }
 
     /// <summary>Takes all items out of a sheet.</summary>
     public void Clear(SheetLayout sheet)
     {
-        foreach (var root in sheet.Roots)
-            TakeOut(sheet, root);
+        for (var root = 0; root < sheet.RootCount; root++)
+            _growth.TakeOut(sheet, root, Waiting);
+        _sizing.Refresh(sheet);
     }
 
-    public void Add(SheetLayout sheet)
+    /// <summary>Puts a sheet back on the pile, or takes it off again: it stays in its place among the sheets, closed.</summary>
+    public void Close(SheetLayout sheet, bool isClosed)
     {
-        _taken[sheet.Stock.Index]++;
-        Sheets.Add(sheet);
+        if (sheet.IsClosed == isClosed)
+            return;
+        sheet.IsClosed = isClosed;
+        _taken[sheet.Stock.Index] += isClosed ? -1 : 1;
     }
 
-    /// <summary>Puts sheets back on the pile that hold nothing any more.</summary>
+    /// <summary>Forgets sheets that hold nothing any more.</summary>
     public void CloseEmpty()
     {
         foreach (var sheet in Sheets.Where(IsIdle))
-            _taken[sheet.Stock.Index]--;
-        Sheets.RemoveAll(IsIdle);
+            Close(sheet, true);
+        Sheets.RemoveAll(s => s.IsClosed);
     }
 
-    /// <summary>A picture of the sheets, to come back to.</summary>
-    public List<SheetLayout> Copy() => [.. Sheets.Select(s => s.Copy())];
+    /// <summary>A picture to come back to.</summary>
+    public Picture Copy() => new([.. Sheets.Where(s => !s.IsClosed).Select(s => s.Copy())], [.. Waiting]);
 
-    /// <summary>Replaces all sheets by an earlier picture of them.</summary>
-    public void Restore(List<SheetLayout> picture, IEnumerable<Item> waiting)
+    /// <summary>Becomes like another layout of the same job.</summary>
+    public void TakeOver(Layout other)
     {
-        Swap(Sheets, picture);
-        Sheets = picture;
-        Waiting.Clear();
-        Waiting.AddRange(waiting);
+        Restore(other.Copy());
+        WaitingBlanks.Clear();
+        WaitingBlanks.AddRange(other.WaitingBlanks);
     }
 
-    /// <summary>Replaces some sheets by earlier pictures of them, and drops sheets opened since.</summary>
-    public void StepBack(IReadOnlyDictionary<SheetLayout, SheetLayout> pictures, int count, IEnumerable<Item> waiting)
+    /// <summary>Replaces all sheets by a picture of them.</summary>
+    public void Restore(Picture picture)
     {
-        var newer = Sheets.Skip(count).ToList();
-        var changed = Sheets.Take(count).Where(pictures.ContainsKey).ToList();
-        Swap([.. newer, .. changed], [.. changed.Select(s => pictures[s])]);
-        Sheets.RemoveRange(count, Sheets.Count - count);
-        for (var i = 0; i < Sheets.Count; i++)
-            if (pictures.TryGetValue(Sheets[i], out var picture))
-                Sheets[i] = picture;
-        Waiting.Clear();
-        Waiting.AddRange(waiting);
-    }
-
-    private void Swap(IReadOnlyList<SheetLayout> old, IReadOnlyList<SheetLayout> next)
-    {
-        foreach (var root in old.SelectMany(s => s.Roots))
-            Growth.DropRules(root);
-        foreach (var root in next.SelectMany(s => s.Roots))
-            Growth.BringRules(root);
-        foreach (var sheet in old)
-            _taken[sheet.Stock.Index]--;
-        foreach (var sheet in next)
+        foreach (var sheet in Sheets)
+            _sizing.DropRules(sheet);
+        Sheets = [.. picture.Sheets.Select(s => s.Copy())];
+        Array.Clear(_taken);
+        foreach (var sheet in Sheets)
+        {
+            _sizing.BringRules(sheet);
             _taken[sheet.Stock.Index]++;
+        }
+        Waiting.Clear();
+        Waiting.AddRange(picture.Waiting);
+    }
+
+    /// <summary>Makes some sheets what their pictures say, and drops those opened since there were so many.</summary>
+    public void StepBack(IReadOnlyList<(SheetLayout Sheet, SheetLayout Picture)> pictures, int count)
+    {
+        foreach (var (sheet, _) in pictures)
+            _sizing.DropRules(sheet);
+        for (var i = count; i < Sheets.Count; i++)
+        {
+            _sizing.DropRules(Sheets[i]);
+            Close(Sheets[i], true);
+        }
+        Sheets.RemoveRange(count, Sheets.Count - count);
+        foreach (var (sheet, picture) in pictures)
+        {
+            Close(sheet, picture.IsClosed);
+            sheet.CopyFrom(picture);
+            _sizing.BringRules(sheet);
+        }
     }
 
     private static bool IsIdle(SheetLayout sheet) => sheet.Count == 0 && !sheet.HasHeld;

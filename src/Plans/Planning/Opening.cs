@@ -3,9 +3,6 @@ namespace Nookwright.Planning;
 /// <summary>Opens a fresh sheet for an item: offcuts before any sheet that is bought.</summary>
 internal sealed class Opening(Job job, Layout layout, Spots spots, Random random)
 {
-    /// <summary>How many of the newest sheets are looked at for an item, so that jobs of thousands of parts end.</summary>
-    public const int SheetsLookedAt = 60;
-
     private readonly Breakdown _breakdown = new(job, random);
 
     /// <summary>Puts an item on a fresh sheet that costs less than this; false when there is none.</summary>
@@ -39,11 +36,12 @@ internal sealed class Opening(Job job, Layout layout, Spots spots, Random random
 
     private bool TryPut(Item item, SheetLayout sheet)
     {
-        var spot = spots.Better(item, sheet, null);
-        if (spot is null)
-            return false;
         layout.Add(sheet);
-        layout.Put(item, sheet, spot.Value);
-        return true;
+        var spot = spots.Better(item, sheet, Spot.None);
+        if (spot.Sheet is not null)
+            layout.Put(item, spot);
+        else
+            layout.DropLast();
+        return spot.Sheet is not null;
     }
 }

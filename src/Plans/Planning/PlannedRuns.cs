@@ -46,10 +46,13 @@ internal sealed class PlannedRuns
     private readonly Dictionary<string, int> _index;
     private readonly List<Finding> _findings = [];
     private readonly HashSet<int> _claimed = [];
+    private readonly IReadOnlyList<(int First, int Then)> _firstRules;
 
-    private PlannedRuns(CutRequest request, SettingTable settings)
+    private PlannedRuns(CutRequest request, SettingTable settings, IReadOnlyList<(int First, int Then)> firstRules)
     {
         (_request, _settings) = (request, settings);
+        _firstRules = firstRules;
+        Rules.AddRange(firstRules);
         _index = request.Parts.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i);
     }
 
@@ -66,13 +69,16 @@ internal sealed class PlannedRuns
     /// <summary>True when a part is cut in a run, or cannot be because its run cannot.</summary>
     public bool Claims(int part) => _claimed.Contains(part);
 
-    public static PlannedRuns Of(CutRequest request, SettingTable settings)
+    public static PlannedRuns Of(
+        CutRequest request,
+        SettingTable settings,
+        IReadOnlyList<(int First, int Then)> firstRules
+    )
     {
-        var runs = new PlannedRuns(request, settings);
+        var runs = new PlannedRuns(request, settings, firstRules);
         foreach (var run in request.Runs)
             runs.Take(run);
-        if (request.Rules.VisitsFirst)
-            runs.SeparateCircles();
+        runs.SeparateCircles();
         runs.SetRules();
         return runs;
     }
@@ -135,7 +141,7 @@ internal sealed class PlannedRuns
         var order = NewOrder();
         foreach (var run in Runs)
             run.Settings = [.. run.Members.Select(m => _settings.Of(m, run.Along))];
-        foreach (var rule in _request.Rules.VisitsFirst ? Runs.SelectMany(HeightRules) : [])
+        foreach (var rule in Runs.SelectMany(HeightRules))
             AddRule(order, rule);
         foreach (var run in Runs)
             SetBreaks(run, order);
@@ -149,7 +155,7 @@ internal sealed class PlannedRuns
             var rule = (run.Settings[i - 1], run.Settings[i]);
             if (rule.Item1 == rule.Item2)
                 continue;
-            if (_request.Rules.VisitsFirst && order.Allows(rule.Item1, rule.Item2))
+            if (AreKept(rule) && order.Allows(rule.Item1, rule.Item2))
                 AddRule(order, rule);
             else
                 run.Breaks.Add(i);
@@ -169,8 +175,17 @@ internal sealed class PlannedRuns
             .Members.Select(m => _settings.Of(m, run.Along))
             .Distinct()
             .Where(w => w != height)
-            .Select(w => (height, w));
+            .Select(w => (height, w))
+            .Where(AreKept);
     }
 
-    private SettingOrder NewOrder() => new([.. Enumerable.Range(0, _settings.Distances.Count)]);
+    private bool AreKept((int First, int Then) rule) => _settings.IsKept(rule.First) && _settings.IsKept(rule.Then);
+
+    private SettingOrder NewOrder()
+    {
+        var order = SettingOrder.Of([.. Enumerable.Range(0, _settings.Settings.Count)]);
+        foreach (var (first, then) in _firstRules)
+            order.Add(first, then);
+        return order;
+    }
 }

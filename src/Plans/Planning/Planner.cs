@@ -10,12 +10,12 @@ public static class Planner
     /// <summary>How many parts are planned at most; more are refused with a finding.</summary>
     public const int MostParts = 20_000;
 
-    private const int Ways = 4;
+    private const int StepsPerRound = 100;
 
     /// <summary>The best plan found for a request; the virtual saw has executed it.</summary>
     /// <param name="request">What to cut, from what, with which saws.</param>
     /// <param name="progress">Told of the first plan and of every better one, each with what is proven about it by then.</param>
-    /// <param name="stop">Stops the search; the call then throws.</param>
+    /// <param name="stop">Stops the search, which then gives the best plan so far; before there is a first plan, it throws.</param>
     public static Plan Plan(CutRequest request, IProgress<Plan>? progress = null, CancellationToken stop = default)
     {
         if (request.Parts.Count > MostParts)
@@ -27,9 +27,9 @@ public static class Planner
         better?.Report(best.Plan);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
         best = Found(job, best, isRackFirst: false, watch, better, stop);
-        if (request.Stock.Any(stock => stock.IsOffcut))
+        if (request.Stock.Any(stock => stock.IsOffcut) && !stop.IsCancellationRequested)
         {
-            var rack = Constructed(job, 0, isRackFirst: true, stop);
+            var rack = Constructed(job, 0, isRackFirst: true, CancellationToken.None);
             best = Better(best, Found(job, rack, isRackFirst: true, watch, null, stop), better);
         }
         return best.Plan with { Proof = watch.Prove(best.Plan) };
@@ -56,16 +56,20 @@ public static class Planner
         CancellationToken stop
     )
     {
-        for (var way = 1; way < Ways && job.Items.Count is > 0 and < 2000; way++)
-            best = Better(best, Constructed(job, way, isRackFirst, stop), progress);
-        return job.Request.Rules.Effort == 0 ? best : Improved(job, best, watch, progress, stop);
+        for (var way = 1; way < ItemOrder.Ways && job.Items.Count is > 0 and < 2000; way++)
+            if (!stop.IsCancellationRequested)
+                best = Better(best, Constructed(job, way, isRackFirst, CancellationToken.None), progress);
+        var steps = job.Request.Rules.Effort * StepsPerRound;
+        return steps == 0 ? best : new Team(job, best, better => Report(progress, better)).Improve(steps, watch.AtLeast, stop);
     }
+
+    private static void Report(IProgress<Plan>? progress, Candidate candidate) => progress?.Report(candidate.Plan);
 
     private static Candidate Constructed(Job job, int way, bool isRackFirst, CancellationToken stop)
     {
         var search = new Search(job, job.Request.Rules.Seed + way);
         search.Construct(way, isRackFirst, stop);
-        return Candidate.Of(job, search);
+        return Candidate.Of(job, search.Layout);
     }
 
     private static Candidate Better(Candidate best, Candidate other, IProgress<Plan>? progress)
@@ -74,34 +78,6 @@ public static class Planner
             return best;
         progress?.Report(other.Plan);
         return other;
-    }
-
-    private static Candidate Improved(
-        Job job,
-        Candidate best,
-        BoundWatch watch,
-        IProgress<Plan>? progress,
-        CancellationToken stop
-    )
-    {
-        var search = best.Search;
-        var steps = 0L;
-        foreach (var material in job.Items.Select(i => i.Material).Distinct())
-        {
-            var rounds = Rounds(job, material);
-            if (search.Improve(material, rounds, watch.AtLeast(material, steps), stop))
-                best = Better(best, Candidate.Of(job, search), progress);
-            steps += rounds * Search.StepsPerRound;
-        }
-        return best;
-    }
-
-    /// <summary>A step costs more on a large job, so that it gets fewer of them; materials share by their number of parts.</summary>
-    private static int Rounds(Job job, string material)
-    {
-        var share = (double)job.Items.Count(i => i.Material == material) / job.Items.Count;
-        var scale = 100.0 / Math.Max(100, job.Items.Count);
-        return (int)Math.Ceiling(job.Request.Rules.Effort * share * scale);
     }
 
     private static Plan TooMany(CutRequest request) =>

@@ -1,31 +1,36 @@
 using Nookwright.Cutting;
-using Nookwright.Measure;
 using Nookwright.Projects;
 
 namespace Nookwright.Planning;
 
-/// <summary>Which setting each side of each part is cut at: one setting for each distinct dimension, unless runs force more.</summary>
+/// <summary>Which setting each side of each part is cut at: as a <see cref="SettingPlan"/> says, with more where runs force it.</summary>
 internal sealed class SettingTable
 {
     private static readonly MatchedSide[] Both = [MatchedSide.Length, MatchedSide.Width];
 
     private readonly CutRequest _request;
-    private readonly List<long> _distances = [];
+    private readonly List<PlannedSetting> _settings;
     private readonly int[] _sides;
     private readonly bool[] _matched;
     private readonly List<List<int>> _groups = [];
 
-    public SettingTable(CutRequest request)
+    public SettingTable(CutRequest request, SettingPlan plan)
     {
         _request = request;
-        _sides = new int[request.Parts.Count * 2];
+        _settings = [.. plan.Settings];
+        _sides = [.. plan.Sides];
         _matched = new bool[_sides.Length];
-        Number();
         ReadMatches();
     }
 
-    /// <summary>The distance of each setting, in nanometres.</summary>
-    public IReadOnlyList<long> Distances => _distances;
+    /// <summary>The settings, by number.</summary>
+    public IReadOnlyList<PlannedSetting> Settings => _settings;
+
+    /// <summary>The setting of each side, as in <see cref="SettingPlan.Sides"/>.</summary>
+    public IReadOnlyList<int> Sides => _sides;
+
+    /// <summary>True when a setting has one visit and a place in the order.</summary>
+    public bool IsKept(int setting) => setting >= 0 && _settings[setting].IsKept;
 
     /// <summary>The setting of a side; -1 for a held part.</summary>
     public int Of(int part, MatchedSide side) => _sides[Key(part, side)];
@@ -37,27 +42,10 @@ internal sealed class SettingTable
     public void Separate(IEnumerable<(int Part, MatchedSide Side)> sides)
     {
         var moved = Closure(sides.Select(s => Key(s.Part, s.Side)));
-        var distance = _distances[_sides[moved.First()]];
+        var separated = _settings[_sides[moved.First()]];
         foreach (var key in moved)
-            _sides[key] = _distances.Count;
-        _distances.Add(distance);
-    }
-
-    private void Number()
-    {
-        var known = new Dictionary<Length, int>();
-        for (var part = 0; part < _request.Parts.Count; part++)
-            foreach (var side in Both)
-                _sides[Key(part, side)] = _request.Parts[part].IsHeld ? -1 : Setting(known, part, side);
-    }
-
-    private int Setting(Dictionary<Length, int> known, int part, MatchedSide side)
-    {
-        var size = _request.Parts[part].Size(side);
-        if (known.TryGetValue(size, out var setting))
-            return setting;
-        _distances.Add(size.Nanometres);
-        return known[size] = _distances.Count - 1;
+            _sides[key] = _settings.Count;
+        _settings.Add(separated);
     }
 
     private void ReadMatches()
@@ -65,25 +53,29 @@ internal sealed class SettingTable
         var index = _request.Parts.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i);
         foreach (var match in _request.Matches)
         {
-            var sides = match.Sides.SelectMany(s => Sides(index[s.Part], s.Side)).ToList();
-            foreach (var bySize in sides.Where(k => _sides[k] >= 0).GroupBy(k => _sides[k]))
-                AddGroup([.. bySize]);
+            var sides = match.Sides.SelectMany(s => Keys(index[s.Part], s.Side)).ToList();
+            foreach (var together in sides.Where(k => _sides[k] >= 0).GroupBy(SizeOf))
+                AddGroup(match.Id, [.. together]);
         }
     }
 
     /// <summary>Of a square, nobody can tell which side is meant once it is cut: both must match.</summary>
-    private IEnumerable<int> Sides(int part, MatchedSide side)
+    private IEnumerable<int> Keys(int part, MatchedSide side)
     {
         var isSquare = _request.Parts[part].Length == _request.Parts[part].Width;
         return (isSquare ? Both : side.Each()).Select(s => Key(part, s));
     }
 
-    private void AddGroup(List<int> keys)
+    private void AddGroup(string match, List<int> keys)
     {
+        if (keys.Any(key => _sides[key] != _sides[keys[0]] || !IsKept(_sides[key])))
+            throw new InvalidOperationException($"{match} must match, and its sides are given several visits.");
         _groups.Add(keys);
         foreach (var key in keys)
             _matched[key] = true;
     }
+
+    private long SizeOf(int key) => _settings[_sides[key]].Distance;
 
     private HashSet<int> Closure(IEnumerable<int> keys)
     {
@@ -97,5 +89,5 @@ internal sealed class SettingTable
         return closure;
     }
 
-    private static int Key(int part, MatchedSide side) => (part * 2) + (side == MatchedSide.Length ? 0 : 1);
+    private static int Key(int part, MatchedSide side) => SettingPlan.Key(part, side);
 }

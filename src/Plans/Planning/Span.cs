@@ -2,47 +2,57 @@ using Nookwright.Cutting;
 
 namespace Nookwright.Planning;
 
-/// <summary>The wood a node offers one more child: what a spot is judged by before anything is changed.</summary>
-/// <param name="Axis">The axis children lie along.</param>
-/// <param name="Room">What is left along it for one more.</param>
-/// <param name="Across">The size across.</param>
-/// <param name="Setting">The setting that gave the size across, or -1.</param>
-/// <param name="OpenAlong">True when a margin, or a trusted edge, lies beyond the room.</param>
-/// <param name="OpenAcross">The same across.</param>
-/// <param name="IsFirst">True when there is no child yet.</param>
-internal readonly record struct Span(
-    SheetAxis Axis,
-    long Room,
-    long Across,
-    int Setting,
-    bool OpenAlong,
-    bool OpenAcross,
-    bool IsFirst
-)
+/// <summary>The wood a cell offers one more item: what a spot is judged by before anything is changed.</summary>
+internal struct Span
 {
-    /// <summary>What a node offers along its axis.</summary>
-    public static Span Of(Node node, long kerf)
-    {
-        var beyond = node.Rest is null ? 0 : node.Along; // A node with a rest is full.
-        var room = node.Along - node.Used - (node.Children.Count > 0 ? kerf : 0) - beyond;
-        return new(
-            node.Axis,
-            room,
-            node.Across,
-            SettingAcross(node),
-            node.OpenAlong,
-            node.OpenAcross,
-            node.Children.Count == 0
-        );
-    }
+    /// <summary>The cell that offers it.</summary>
+    public int Cell;
 
-    /// <summary>What an empty node offers laid the other way.</summary>
-    public static Span Turned(Node node) =>
-        new(node.Axis.Other(), node.Across, node.Along, -1, node.OpenAcross, node.OpenAlong, true);
+    /// <summary>How an item would join it.</summary>
+    public Joining Joining;
 
-    /// <summary>What lies beyond a node's children, cut the other way.</summary>
-    public static Span Beyond(Node node, long gap) =>
-        new(node.Axis.Other(), node.Across, node.Along - node.Used - gap, -1, node.OpenAcross, node.OpenAlong, true);
+    /// <summary>The axis the item's first cut is measured along.</summary>
+    public SheetAxis Axis;
 
-    private static int SettingAcross(Node node) => node.IsRest ? -1 : node.Setting;
+    /// <summary>What is offered along the sheet.</summary>
+    public long X;
+
+    /// <summary>What is offered across the sheet.</summary>
+    public long Y;
+
+    /// <summary>The setting that gave the size across the axis, or -1.</summary>
+    public int Setting;
+
+    /// <summary>True when a margin, or a trusted edge, lies beyond the room along the axis.</summary>
+    public bool OpenAlong;
+
+    /// <summary>The same across.</summary>
+    public bool OpenAcross;
+
+    /// <summary>True when there is no child yet.</summary>
+    public bool IsFirst;
+
+    /// <summary>True when the size across may still change, because it is what siblings leave.</summary>
+    public bool IsLoose;
+
+    /// <summary>True when an item may not take the last of the room: what lies beyond it must still be cut.</summary>
+    public bool IsShared;
+
+    /// <summary>Where the settings stand that are visited before the item's first, in the sheet's list, and how many.</summary>
+    public int Before;
+
+    /// <summary>How many they are.</summary>
+    public int BeforeCount;
+
+    /// <summary>Where the settings stand that are visited after the item's first.</summary>
+    public int After;
+
+    /// <summary>How many they are.</summary>
+    public int AfterCount;
+
+    /// <summary>What is offered along the axis.</summary>
+    public readonly long Room => Axis == SheetAxis.Length ? X : Y;
+
+    /// <summary>What is offered across the axis.</summary>
+    public readonly long Across => Axis == SheetAxis.Length ? Y : X;
 }

@@ -21,9 +21,9 @@ internal enum Fit
 internal sealed class Spots(Job job, SettingOrder order, Random random)
 {
     private readonly long _kerf = job.Saws.Kerf;
-    private Spot? _best;
-    private Item _item = null!;
-    private bool _hasFigure;
+    private readonly bool _hasOrder = job.HasOrder;
+    private readonly bool _keepsEdges = job.Saws.Dressing == 0 && job.HasOrder;
+    private readonly Turn[]?[] _turns = new Turn[job.Items.Count * job.Stocks.Count][];
 
     /// <summary>How spots are compared.</summary>
     public Fit Fit { get; set; }
@@ -31,151 +31,190 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     /// <summary>How often a spot is overlooked, 0 to 1.</summary>
     public double Blink { get; set; }
 
-    /// <summary>The best spot in a sheet, when it is better than what is known already.</summary>
-    public Spot? Better(Item item, SheetLayout sheet, Spot? known)
+    /// <summary>The better of the best spot in a sheet and what is known already.</summary>
+    public Spot Better(Item item, SheetLayout sheet, in Spot known)
     {
-        (_best, _item, _hasFigure) = (known, item, sheet.Stock.Piece.HasFigure);
-        foreach (var root in sheet.Roots)
-            Look(root);
-        return _best;
+        var best = known;
+        foreach (var turn in Turns(item, sheet.Stock))
+            if (turn.X <= sheet.MostX && turn.Y <= sheet.MostY)
+                Look(sheet, turn, ref best);
+        return best;
     }
 
-    /// <summary>True when a child of this turn takes the whole size across without a cut.</summary>
-    public static bool TakesWhole(Span span, Turn turn, Job job)
+    /// <summary>True when a child of this turn takes a cell's whole size across without a cut.</summary>
+    public static bool TakesWhole(in Cell cell, Turn turn, Job job) =>
+        turn.Size(cell.Axis.Other()) == cell.Across
+        && TakesWhole(cell.IsRest ? -1 : cell.Setting, cell.IsRest, cell.OpenAcross, cell.Axis, turn, job);
+
+    private static bool TakesWhole(int setting, bool isLoose, bool isOpen, SheetAxis axis, Turn turn, Job job)
     {
-        var across = span.Axis.Other();
-        if (turn.Size(across) != span.Across)
-            return false;
-        if (span.Setting >= 0)
-            return span.Setting == turn.Setting(across);
-        var isFree = !job.VisitsFirst || !turn.Match(across);
-        return job.Saws.Dressing == 0 && span.OpenAcross && isFree;
+        var (own, isMatched) = axis == SheetAxis.Length ? (turn.SetY, turn.MatchY) : (turn.SetX, turn.MatchX);
+        if (setting >= 0)
+            return setting == own || !job.IsKept(own);
+        return !isLoose && isOpen && job.Saws.Dressing == 0 && !(isMatched && job.IsKept(own));
     }
 
-    private void Look(Node node)
-    {
-        if (node.Item is not null)
-            return;
-        Weigh(node, Span.Of(node, _kerf), Joining.Child);
-        if (node.Children.Count == 0)
-            Weigh(node, Span.Turned(node), Joining.Turned);
-        else if (node.Rest is null)
-            LookBeyond(node);
-        foreach (var child in node.Children)
-            if (child.Item is null)
-                Look(child);
-        if (node.Rest is not null)
-            Look(node.Rest);
-    }
+    private Turn[] Turns(Item item, Stock stock) =>
+        _turns[(item.Id * job.Stocks.Count) + stock.Index] ??= [.. ItemFindings.Turns(item, stock)];
 
-    private void LookBeyond(Node node)
+    private void Look(SheetLayout sheet, Turn turn, ref Spot best)
     {
-        Weigh(node, Span.Beyond(node, _kerf), Joining.SmoothRest);
-        if (node.IsRough && job.VisitsFirst && node.Across + (2 * job.Saws.Dressing) <= job.Saws.TrackLength)
-            Weigh(node, Span.Beyond(node, job.Saws.RoughGap), Joining.RoughRest);
-    }
-
-    private void Weigh(Node node, Span span, Joining joining)
-    {
-        if (span.Room < _item.ShortSide || span.Across < _item.ShortSide)
-            return;
-        foreach (var turn in _item.Turns)
+        foreach (ref readonly var span in sheet.Spans)
         {
-            if (_hasFigure && !turn.Figure)
+            if (turn.X > span.X || turn.Y > span.Y)
                 continue;
-            var worth = Worth(span, turn, joining);
-            if (worth is null || (_best is { } best && best.Worth <= worth))
+            var worth = Worth(span, turn);
+            if (worth >= best.Worth)
                 continue;
             if (Blink > 0 && random.NextDouble() < Blink)
                 continue;
-            if (job.Saws.Dressing == 0 && job.VisitsFirst && LeavesMatchUncut(node, span, turn, joining))
+            if (_keepsEdges && LeavesMatchUncut(sheet, span, turn))
                 continue;
-            if (!job.VisitsFirst || IsInOrder(node, span, turn, joining))
-                _best = new(node, turn, joining, worth.Value);
+            if (!_hasOrder || IsInOrder(sheet, span, turn))
+                best = new(sheet, span.Cell, turn, span.Joining, worth);
         }
     }
 
-    /// <summary>Null when the item does not fit; else what is left over, in millimetres or square millimetres.</summary>
-    private double? Worth(Span span, Turn turn, Joining joining)
+    /// <summary>The largest number when the item does not fit; else what is left over, in millimetres or square millimetres.</summary>
+    private double Worth(in Span span, Turn turn)
     {
         if (turn.Along is { } line && line.Axis == span.Axis)
             return RunWorth(span, turn);
-        var (size, across) = (turn.Size(span.Axis), turn.Size(span.Axis.Other()));
-        if (!CanTake(span.Room, size, span.OpenAlong, turn.Match(span.Axis)))
-            return null;
-        if (turn.Along is not null || !TakesWhole(span, turn, job))
-            if (!CanTake(span.Across, across, span.OpenAcross, turn.Match(span.Axis.Other())))
-                return null;
-        var leftover = Leftover(span.Room - size, span.Across - across, span, turn);
-        return joining == Joining.RoughRest
+        var isX = span.Axis == SheetAxis.Length;
+        var (size, across) = isX ? (turn.X, turn.Y) : (turn.Y, turn.X);
+        var (room, whole) = isX ? (span.X, span.Y) : (span.Y, span.X);
+        if (size == room && !CanTakeAll(span.OpenAlong, span.IsShared, turn, span.Axis))
+            return double.MaxValue;
+        if (across == whole && (turn.Along is not null || !TakesWhole(span, turn)))
+            if (!CanTakeAll(span.OpenAcross, false, turn, span.Axis.Other()))
+                return double.MaxValue;
+        var leftover = Leftover(room - size, whole - across, span, turn);
+        return span.Joining == Joining.RoughRest
             ? leftover + Leftover(job.Saws.RoughGap, job.Saws.RoughGap, span, turn)
             : leftover;
     }
 
-    private double? RunWorth(Span span, Turn turn)
+    private bool TakesWhole(in Span span, Turn turn) =>
+        TakesWhole(span.Setting, span.IsLoose, span.OpenAcross, span.Axis, turn, job);
+
+    private double RunWorth(in Span span, Turn turn)
     {
         var length = turn.Size(span.Axis);
         if (span.Setting < 0 || span.Setting != turn.Setting(span.Axis.Other()))
-            return null;
+            return double.MaxValue;
         var needs = span.IsFirst ? length : length + _kerf;
-        return CanTake(span.Room, needs, span.OpenAlong, true) ? Leftover(span.Room - length, 0, span, turn) : null;
+        var fits =
+            needs < span.Room || (needs == span.Room && CanTakeAll(span.OpenAlong, span.IsShared, turn, span.Axis));
+        return fits ? Leftover(span.Room - length, 0, span, turn) : double.MaxValue;
     }
 
-    private double Leftover(long along, long across, Span span, Turn turn)
+    private double Leftover(long along, long across, in Span span, Turn turn)
     {
         if (Fit == Fit.ShortSide)
             return (Math.Min(along, across) / 1e6) + (Math.Max(along, across) / 1e9);
-        return (((double)span.Room * span.Across) - ((double)turn.X * turn.Y)) / 1e12;
+        return (((double)span.X * span.Y) - ((double)turn.X * turn.Y)) / 1e12;
     }
 
-    private bool CanTake(long room, long size, bool isOpen, bool isMatched)
+    /// <summary>At an exact fit nothing is cut off: right where a margin lies beyond, wrong where the size must come from a setting.</summary>
+    private bool CanTakeAll(bool isOpen, bool isShared, Turn turn, SheetAxis axis)
     {
-        if (size != room)
-            return size < room;
-        // At an exact fit nothing is cut off: right where a margin lies beyond, wrong where the size must come from a setting.
-        return isOpen ? job.Saws.Dressing > 0 || !isMatched || !job.VisitsFirst : !job.VisitsFirst;
+        if (!_hasOrder)
+            return true;
+        if (isShared)
+            return false;
+        var isKept = turn.Along?.Axis == axis || job.IsKept(turn.Setting(axis));
+        return isOpen ? job.Saws.Dressing > 0 || !turn.Match(axis) || !isKept : !isKept;
     }
 
     /// <summary>
-    /// Where no edge is dressed, the child that is visited last in a node filled to the end, or parted there by a rough cut,
+    /// Where no edge is dressed, the child that is visited last in a cell filled to the end, or parted there by a rough cut,
     /// is what remains, without a setting: no matched dimension may come about so, neither a sibling's nor that of what is put
     /// into such a strip.
     /// </summary>
-    private static bool LeavesMatchUncut(Node node, Span span, Turn turn, Joining joining)
+    private bool LeavesMatchUncut(SheetLayout sheet, in Span span, Turn turn)
     {
-        var fills = joining == Joining.Child && turn.Size(span.Axis) == span.Room;
-        var isEndUncut = fills || joining == Joining.RoughRest;
-        if (isEndUncut && node.Children.Any(c => c.Leaves().Any(l => l.Turn!.Match(node.Axis))))
+        ref var cell = ref sheet.Cells[span.Cell];
+        var isChild = span.Joining == Joining.Child;
+        var isEndUncut = (isChild && turn.Size(span.Axis) == span.Room) || span.Joining == Joining.RoughRest;
+        if (isEndUncut && HasMatch(sheet, span.Cell, cell.Axis))
             return true;
+        if (!isChild || cell.IsRest || cell.Parent < 0)
+            return false;
+        ref var parent = ref sheet.Cells[cell.Parent];
+        var isFilled = parent.Used == parent.Along || (parent.Rest >= 0 && sheet.Cells[parent.Rest].IsRough);
         var across = span.Axis.Other();
-        return joining == Joining.Child
-            && !node.IsRest
-            && node.Parent is { } parent
-            && (parent.Used == parent.Along || parent.Rest is { IsRough: true })
-            && turn.Match(across)
-            && turn.Size(across) == span.Across;
+        return isFilled && turn.Match(across) && turn.Size(across) == span.Across;
     }
 
-    private bool IsInOrder(Node node, Span span, Turn turn, Joining joining)
+    private bool HasMatch(SheetLayout sheet, int at, SheetAxis axis)
+    {
+        for (var child = sheet.Cells[at].First; child >= 0; child = sheet.Cells[child].Next)
+        {
+            ref var cell = ref sheet.Cells[child];
+            if (cell.Item >= 0 ? job.Items[cell.Item].Turns[cell.Turn].Match(axis) : HasMatch(sheet, child, axis))
+                return true;
+            if (cell.Rest >= 0 && HasMatch(sheet, cell.Rest, axis))
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>True when the rules that the item's cuts would bring in close no circle.</summary>
+    private bool IsInOrder(SheetLayout sheet, in Span span, Turn turn)
     {
         if (turn.Along is { } line && line.Axis == span.Axis)
-            return true; // The run's own rules put its height before its widths, once for all.
-        var before = joining switch
-        {
-            Joining.SmoothRest => Growth.SettingsOfChildren(node),
-            Joining.RoughRest => [],
-            _ => Growth.Before(node),
-        };
+            return IsRunBefore(line, sheet.Befores.Slice(span.After, span.AfterCount));
         var first = turn.Setting(span.Axis);
-        var then = turn.Along is not null || TakesWhole(span, turn, job) ? -1 : turn.Setting(span.Axis.Other());
-        if (then >= 0 && !order.Allows(first, then))
+        var then = turn.Setting(span.Axis.Other());
+        if (turn.Along is not null || (turn.Size(span.Axis.Other()) == span.Across && TakesWhole(span, turn)))
+            then = -1;
+        if (!job.IsKept(first))
+            first = -1;
+        if (!job.IsKept(then) || then == first)
+            then = -1;
+        if (first >= 0 && then >= 0 && order.Reaches(then, first))
             return false;
-        foreach (var setting in before)
-            if (
-                !order.Allows(setting, first)
-                || (then >= 0 && then != first && setting != first && order.Reaches(then, setting))
-            )
+        var before = sheet.Befores.Slice(span.Before, span.BeforeCount);
+        return IsAfter(before, first, then)
+            && IsBefore(sheet.Befores.Slice(span.After, span.AfterCount), first, before);
+    }
+
+    private bool IsAfter(ReadOnlySpan<int> before, int first, int then)
+    {
+        foreach (var entry in before)
+        {
+            var setting = Before.Setting(entry);
+            if (first >= 0 && (setting != first || Before.IsThrough(entry)) && order.Reaches(first, setting))
+                return false;
+            if (then >= 0 && order.Reaches(then, setting))
+                return false;
+        }
+        return true;
+    }
+
+    /// <summary>The run's own rules put its height before its widths once for all; what matters is what comes after it.</summary>
+    private bool IsRunBefore(RunLine line, ReadOnlySpan<int> after)
+    {
+        foreach (var width in line.Settings)
+        foreach (var setting in after)
+            if (job.IsKept(width) && setting != width && order.Reaches(setting, width))
                 return false;
         return true;
+    }
+
+    private bool IsBefore(ReadOnlySpan<int> after, int first, ReadOnlySpan<int> before)
+    {
+        foreach (var setting in after)
+            if (first >= 0 ? setting != first && order.Reaches(setting, first) : HasSetting(before, setting))
+                return false;
+        return true;
+    }
+
+    private static bool HasSetting(ReadOnlySpan<int> before, int setting)
+    {
+        foreach (var entry in before)
+            if (Before.Setting(entry) == setting)
+                return true;
+        return false;
     }
 }

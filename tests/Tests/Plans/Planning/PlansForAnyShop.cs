@@ -44,7 +44,6 @@ public class PlansForAnyShop
             {
                 Saws = saws,
                 Stock = Stock(job, sheets, hasRack),
-                Matches = visitsFirst ? job.Matches : [], // Sheets alone count: nothing keeps a match in one visit.
                 Rules = job.Rules with { VisitsFirst = visitsFirst, Effort = 2 },
             }
     );

@@ -64,7 +64,7 @@ public class RandomPlans
     }
 
     [Fact]
-    public void A_search_that_is_stopped_throws() =>
+    public void A_search_that_is_stopped_before_its_first_plan_throws() =>
         Assert.Throws<OperationCanceledException>(() =>
             Planner.Plan(RandomJobs.Of(4, 60), null, new CancellationToken(canceled: true))
         );

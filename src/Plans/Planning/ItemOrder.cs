@@ -1,0 +1,25 @@
+namespace Nookwright.Planning;
+
+/// <summary>Orders in which items are placed: large before small, by a measure that differs from way to way.</summary>
+internal static class ItemOrder
+{
+    /// <summary>How many measures there are.</summary>
+    public const int Ways = 4;
+
+    /// <summary>An order for a first construction; runs first where they would else find no strip long enough.</summary>
+    public static IEnumerable<Item> Of(IEnumerable<Item> items, int way) =>
+        items
+            .OrderByDescending(item => item.Run is not null && way < 2)
+            .ThenByDescending(item => Measure(item, way % Ways))
+            .ThenBy(item => item.Id);
+
+    /// <summary>How large an item is by one of the measures.</summary>
+    public static double Measure(Item item, int way) =>
+        way switch
+        {
+            0 => item.Area,
+            1 => item.LongSide,
+            2 => item.LongSide + item.ShortSide,
+            _ => item.ShortSide,
+        };
+}

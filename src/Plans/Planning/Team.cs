@@ -1,0 +1,79 @@
+namespace Nookwright.Planning;
+
+/// <summary>Two searches side by side, each with lots of its own, that share what they find.</summary>
+/// <remarks>
+/// They work for the same number of steps, then wait for each other; the better layout, or the first of equals, is where both
+/// go on. So the outcome depends on steps alone and not on which core was faster.
+/// </remarks>
+internal sealed class Team
+{
+    private const int Members = 2;
+    private const int FirstShift = 2_000;
+    private const int LongestShift = 50_000;
+    private const int SeedStep = 1_000;
+
+    private readonly Job _job;
+    private readonly Action<Candidate> _report;
+    private readonly List<Search> _searches;
+    private Candidate _best;
+    private long _taken;
+
+    public Team(Job job, Candidate first, Action<Candidate> report)
+    {
+        (_job, _best, _report) = (job, first, report);
+        var seed = job.Request.Rules.Seed;
+        _searches = [.. Enumerable.Range(0, Members).Select(i => Search.From(job, seed + (SeedStep * i), first.Layout))];
+    }
+
+    /// <summary>The best plan found.</summary>
+    /// <param name="steps">How many steps each of them may take, for all materials together.</param>
+    /// <param name="goal">The cost of a material's sheets at which nothing better is to be had, as known after so many steps.</param>
+    /// <param name="stop">Ends the search early, with what has been found.</param>
+    public Candidate Improve(int steps, Func<string, long, long> goal, CancellationToken stop)
+    {
+        foreach (var material in _job.Items.GroupBy(i => i.Material))
+        {
+            var share = (double)material.Count() / _job.Items.Count;
+            Improve(material.Key, (int)Math.Ceiling(steps * share), goal, stop);
+        }
+        return _best;
+    }
+
+    private void Improve(string material, int steps, Func<string, long, long> goal, CancellationToken stop)
+    {
+        var members = _searches.Select(s => s.Rework(material)).ToList();
+        var cost = members[0].BestCost;
+        for (var shift = FirstShift; steps > 0 && !stop.IsCancellationRequested; )
+        {
+            var content = goal(material, _taken);
+            if (cost <= content)
+                break;
+            var now = Math.Min(shift, steps);
+            Parallel.ForEach(members, member => member.Run(now, content, stop));
+            steps -= now;
+            _taken += now;
+            shift = Math.Min(2 * shift, LongestShift);
+            var winner = members.MinBy(m => m.BestCost)!;
+            if (winner.BestCost >= cost)
+                continue;
+            cost = winner.BestCost;
+            foreach (var member in members.Where(m => m.BestCost > cost))
+                member.Adopt(winner.Best);
+            Keep(winner.Best);
+        }
+        foreach (var member in members)
+            member.Finish();
+    }
+
+    private void Keep(Picture picture)
+    {
+        var layout = new Layout(_job);
+        layout.Restore(picture);
+        layout.WaitingBlanks.AddRange(_best.Layout.WaitingBlanks);
+        var candidate = Candidate.Of(_job, layout);
+        if (candidate.Score.CompareTo(_best.Score) >= 0)
+            return;
+        _best = candidate;
+        _report(candidate);
+    }
+}
