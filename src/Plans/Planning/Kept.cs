@@ -3,11 +3,11 @@ namespace Nookwright.Planning;
 /// <summary>Which match groups a visit keeps together.</summary>
 internal static class Kept
 {
-    /// <summary>The groups that have a side whose setting is the visit's.</summary>
-    public static IReadOnlyList<string> By(int setting, Job job)
+    /// <summary>The groups that have a side whose setting the visit serves.</summary>
+    public static IReadOnlyList<string> By(IReadOnlyList<int> settings, Job job)
     {
         var parts = job.Request.Parts.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i);
-        bool IsHere(int key) => job.Sides[key] == setting;
+        bool IsHere(int key) => settings.Contains(job.Sides[key]);
         return
         [
             .. job

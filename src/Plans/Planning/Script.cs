@@ -29,7 +29,7 @@ internal sealed class Script(Job job)
     }
 
     /// <summary>Starts a visit; cuts that follow belong to it.</summary>
-    public void Visit(int setting) => _visits.Add(new(setting, job.Distances[setting], []));
+    public void Visit(IReadOnlyList<int> settings) => _visits.Add(new(settings, job.Distances[settings[0]], []));
 
     /// <summary>The visits without a cut are left out: their dimension came whole from a trusted edge.</summary>
     public void EndVisit()
@@ -111,7 +111,7 @@ internal sealed class Script(Job job)
     {
         var saw = visit.Distance <= job.Saws.RipReach ? Saw.Fence : Saw.Stop;
         List<SawCut> cuts = [.. visit.Cuts.Select(Read)];
-        return new(index + 1, saw, new Length(visit.Distance), 1, cuts, Kept.By(visit.Setting, job));
+        return new(index + 1, saw, new Length(visit.Distance), 1, cuts, Kept.By(visit.Settings, job));
     }
 
     /// <summary>Slivers and leftovers of the breakdown go by their sheet and a number.</summary>
@@ -138,4 +138,4 @@ internal sealed class Script(Job job)
 internal sealed record ScriptCut(CutKind Kind, Wood On, SheetAxis Axis, long Distance, Wood? Gives, Wood? Leaves);
 
 /// <summary>A visit of a script.</summary>
-internal sealed record ScriptVisit(int Setting, long Distance, List<ScriptCut> Cuts);
+internal sealed record ScriptVisit(IReadOnlyList<int> Settings, long Distance, List<ScriptCut> Cuts);

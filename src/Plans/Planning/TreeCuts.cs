@@ -12,7 +12,7 @@ internal sealed class TreeCuts
     private readonly CutStands _stands;
     private readonly Dictionary<Node, int> _nodes = [];
     private readonly Dictionary<int, int> _members = [];
-    private readonly List<long> _distances = [];
+    private readonly List<int> _settings = [];
     private int[] _visits = [];
 
     private TreeCuts(Job job, SettingOrder order)
@@ -21,8 +21,8 @@ internal sealed class TreeCuts
         _stands = new(_graph);
     }
 
-    /// <summary>The distance of each visit, in order.</summary>
-    public IReadOnlyList<long> Visits { get; private set; } = [];
+    /// <summary>The settings that each visit serves, all of one distance; the visits in order.</summary>
+    public IReadOnlyList<IReadOnlyList<int>> Visits { get; private set; } = [];
 
     /// <summary>The cuts of trees with the fewest visits found for them.</summary>
     public static TreeCuts Of(IEnumerable<Node> roots, Job job, SettingOrder order)
@@ -30,7 +30,7 @@ internal sealed class TreeCuts
         var cuts = new TreeCuts(job, order);
         foreach (var root in roots)
             cuts.AddBelow(root, []);
-        foreach (var (first, then) in job.RunRules)
+        foreach (var (first, then) in job.FirstRules)
             cuts._graph.RequireGroup(first, then);
         cuts.Settle();
         return cuts;
@@ -53,7 +53,7 @@ internal sealed class TreeCuts
         for (var visit = 0; visit < visits.Count; visit++)
             foreach (var cut in visits[visit])
                 _visits[cut] = visit;
-        Visits = [.. visits.Select(v => _distances[v[0]])];
+        Visits = [.. visits.Select(v => v.Select(cut => _settings[cut]).Distinct().ToList())];
     }
 
     private void AddBelow(Node node, IReadOnlyList<int> before)
@@ -95,8 +95,8 @@ internal sealed class TreeCuts
     {
         _stands.Note(before, length);
         var distance = _job.Distances[setting];
-        _distances.Add(distance);
-        return _graph.Add(distance, _job.VisitsFirst ? setting : -1, _order.Rank(setting), before);
+        _settings.Add(setting);
+        return _graph.Add(distance, _job.IsKept(setting) ? setting : -1, _order.Rank(setting), before);
     }
 
     /// <summary>True when no wood is left beside the children: the last of them is what remains and needs no cut.</summary>
