@@ -22,7 +22,10 @@ internal sealed class Team
     {
         (_job, _best, _report) = (job, first, report);
         var seed = job.Request.Rules.Seed;
-        _searches = [.. Enumerable.Range(0, Members).Select(i => Search.From(job, seed + (SeedStep * i), first.Layout))];
+        _searches =
+        [
+            .. Enumerable.Range(0, Members).Select(i => Search.From(job, seed + (SeedStep * i), first.Layout)),
+        ];
     }
 
     /// <summary>The best plan found.</summary>
