@@ -3,11 +3,11 @@ using Nookwright.Cutting;
 namespace Nookwright.Planning;
 
 /// <summary>Puts items into the trees of a sheet and takes them out again; <see cref="Sizing"/> then draws up what follows.</summary>
-internal sealed class Growth(Job job)
+internal sealed class Growth(Job job) : IGrowth
 {
     private readonly long _kerf = job.Saws.Kerf;
 
-    /// <summary>Puts an item in a spot.</summary>
+    /// <inheritdoc/>
     public void Put(SheetLayout sheet, Item item, in Spot spot)
     {
         var at = spot.Cell;
@@ -23,7 +23,7 @@ internal sealed class Growth(Job job)
         sheet.Count++;
     }
 
-    /// <summary>Takes a cell out with all below, and whatever cannot stay without it; the items are free again.</summary>
+    /// <inheritdoc/>
     public void TakeOut(SheetLayout sheet, int cell, List<Item> free)
     {
         var cells = sheet.Cells;
@@ -37,7 +37,7 @@ internal sealed class Growth(Job job)
         }
         else
         {
-            Unlink(cells, parent, cell);
+            CellLinks.Unlink(cells, parent, cell);
             Drop(sheet, cell, free);
             if (cells[parent].Children == 0)
                 Bare(sheet, parent, free);
@@ -68,21 +68,6 @@ internal sealed class Growth(Job job)
         if (cells[root].Rest >= 0)
             cells[cells[root].Rest].Parent = root;
         sheet.Free(rest);
-    }
-
-    private static void Unlink(Cell[] cells, int parent, int child)
-    {
-        cells[parent].Children--;
-        cells[parent].IsFull = false;
-        if (cells[parent].First == child)
-        {
-            cells[parent].First = cells[child].Next;
-            return;
-        }
-        var before = cells[parent].First;
-        while (cells[before].Next != child)
-            before = cells[before].Next;
-        cells[before].Next = cells[child].Next;
     }
 
     private void ClearRoot(SheetLayout sheet, int root, List<Item> free)

@@ -4,15 +4,15 @@ namespace Nookwright.Planning;
 internal sealed class Layout
 {
     private readonly int[] _taken;
-    private readonly Growth _growth;
-    private readonly Sizing _sizing;
+    private readonly IGrowth _growth;
+    private readonly ISizing _sizing;
 
     public Layout(Job job)
     {
         Order = SettingOrder.Of(job);
         _taken = new int[job.Stocks.Count];
-        _growth = new(job);
-        _sizing = new(job, Order);
+        _growth = job.HasOrder ? new Growth(job) : new FreeGrowth(job);
+        _sizing = job.HasOrder ? new Sizing(job, Order) : new FreeSizing(job);
         foreach (var (first, then) in job.FirstRules)
             Order.Add(first, then);
     }

@@ -47,6 +47,9 @@ internal sealed class Node
     /// <summary>True when it is the whole of its parent's piece beside its siblings.</summary>
     public bool IsRest => Parent?.Rest == this;
 
+    /// <summary>True when no setting gives its size: it is parted off its parent at a pencil line, and then cut up.</summary>
+    public bool IsBlock => Setting < 0 && Item is null && Parent is not null && !IsRest;
+
     public bool IsEmpty => Item is null && Children.Count == 0;
 
     /// <summary>The settings its parent's piece is cut at to take it off.</summary>

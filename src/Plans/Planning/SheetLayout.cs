@@ -70,7 +70,13 @@ internal sealed class SheetLayout
 
     /// <summary>The regions' trees, for writing the plan down.</summary>
     public IReadOnlyList<Node> Roots(Job job) =>
-        [.. Enumerable.Range(0, _roots).Select(root => TreeReader.Read(job, _cells, root, null))];
+        [
+            .. Enumerable
+                .Range(0, _roots)
+                .Select(root =>
+                    job.HasOrder ? TreeReader.Read(job, _cells, root, null) : new FreeTreeReader(job, _cells).Read(root)
+                ),
+        ];
 
     /// <summary>A sheet with nothing in it but held blanks; every raw piece that can be handled becomes a region.</summary>
     public static SheetLayout Open(Stock stock, Rough rough, SawNumbers saws)

@@ -7,7 +7,7 @@ namespace Nookwright.Planning;
 /// Sizes run up the tree first, to the least each cell could do with, and then down, to what it has: a rest is as wide as its
 /// siblings leave it, and gives way to a new sibling down to its least.
 /// </remarks>
-internal sealed class Sizing(Job job, SettingOrder order)
+internal sealed class Sizing(Job job, SettingOrder order) : ISizing
 {
     private readonly long _kerf = job.Saws.Kerf;
     private readonly bool _hasOrder = job.HasOrder;
@@ -16,7 +16,7 @@ internal sealed class Sizing(Job job, SettingOrder order)
     private (int First, int Then)[] _rules = new (int, int)[64];
     private int _ruleCount;
 
-    /// <summary>Draws up one sheet anew.</summary>
+    /// <inheritdoc/>
     public void Refresh(SheetLayout sheet)
     {
         (_sheet, _cells, _ruleCount) = (sheet, sheet.Cells, 0);
@@ -31,14 +31,14 @@ internal sealed class Sizing(Job job, SettingOrder order)
             ChangeRules();
     }
 
-    /// <summary>Takes back all rules of a sheet, for one that goes.</summary>
+    /// <inheritdoc/>
     public void DropRules(SheetLayout sheet)
     {
         foreach (var (first, then) in sheet.Rules)
             order.Remove(first, then);
     }
 
-    /// <summary>Brings the rules of a sheet in, for one that comes back.</summary>
+    /// <inheritdoc/>
     public void BringRules(SheetLayout sheet)
     {
         foreach (var (first, then) in sheet.Rules)

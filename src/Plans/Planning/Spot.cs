@@ -14,6 +14,12 @@ internal enum Joining
 
     /// <summary>In a rough rest beyond its children, parted by the track saw.</summary>
     RoughRest,
+
+    /// <summary>In a free tree, beside a child in a cell of their own, laid the other way.</summary>
+    Wrap,
+
+    /// <summary>In a free tree, beyond all that is in a root.</summary>
+    Beyond,
 }
 
 /// <summary>A place for an item.</summary>

@@ -62,6 +62,8 @@ internal sealed class TreeCuts
         _stands.Add(before, own);
         if (Fills(node))
             _graph.Fill(own);
+        foreach (var block in node.Children.Where(c => c.IsBlock))
+            AddBelow(block, before);
         foreach (var run in node.Children.Where(c => c.Turn?.Along is not null))
         foreach (var segment in run.Turn!.Along!.Segments)
             AddSegment(segment, node.Across, before);

@@ -46,6 +46,8 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
     {
         while (!stand.IsDone && _visit >= 0 && stand.Pending.Find(c => c.Turn?.Along is not null) is { } run)
             PartRun(stand, run);
+        while (!stand.IsDone && _visit >= 0 && stand.Pending.Find(c => c.IsBlock) is { } block)
+            PartBlock(stand, block);
         if (!stand.IsDone && stand.Pending is [{ Setting: >= 0 } last] && stand.Wood.Size(stand.Axis) == last.Across)
             Remain(stand, last);
     }
@@ -107,6 +109,23 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
         else
             stand.IsDone = true;
         PartSegments(wood, axis, line);
+    }
+
+    /// <summary>Takes a block off whose size no setting gives.</summary>
+    private void PartBlock(Stand stand, Node block)
+    {
+        stand.Pending.Remove(block);
+        if (stand.Wood.Size(stand.Axis) == block.Across)
+        {
+            stand.IsDone = true;
+            Become(stand.Wood, block);
+            return;
+        }
+        var (gives, leaves) = script.Cut(CutKind.Parting, stand.Wood, stand.Axis, block.Across);
+        Name(stand.Wood, gives, leaves);
+        gives.Use = WorkpieceUse.Chunk;
+        Become(gives, block);
+        GoOn(stand, leaves);
     }
 
     private void PartSegments(Wood wood, SheetAxis axis, RunLine line)
