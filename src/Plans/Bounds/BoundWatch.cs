@@ -11,7 +11,7 @@ namespace Nookwright.Bounds;
 public sealed class BoundWatch : IDisposable
 {
     // Steps of reckoning for one step of the search: few enough that the search hardly ever waits.
-    private const double StepsPerSearchStep = 4000;
+    private const double StepsPerSearchStep = 1000;
 
     private readonly WoodBounds _bounds;
     private readonly CancellationTokenSource _stop;

@@ -60,7 +60,9 @@ public static class Planner
             if (!stop.IsCancellationRequested)
                 best = Better(best, Constructed(job, way, isRackFirst, CancellationToken.None), progress);
         var steps = job.Request.Rules.Effort * StepsPerRound;
-        return steps == 0 ? best : new Team(job, best, better => Report(progress, better)).Improve(steps, watch.AtLeast, stop);
+        return steps == 0
+            ? best
+            : new Team(job, best, better => Report(progress, better)).Improve(steps, watch.AtLeast, stop);
     }
 
     private static void Report(IProgress<Plan>? progress, Candidate candidate) => progress?.Report(candidate.Plan);

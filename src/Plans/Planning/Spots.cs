@@ -163,7 +163,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     private bool IsInOrder(SheetLayout sheet, in Span span, Turn turn)
     {
         if (turn.Along is { } line && line.Axis == span.Axis)
-            return IsRunBefore(line, sheet.Befores.Slice(span.After, span.AfterCount));
+            return IsRunBefore(line, sheet, span);
         var first = turn.Setting(span.Axis);
         var then = turn.Setting(span.Axis.Other());
         if (turn.Along is not null || (turn.Size(span.Axis.Other()) == span.Across && TakesWhole(span, turn)))
@@ -193,27 +193,30 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     }
 
     /// <summary>The run's own rules put its height before its widths once for all; what matters is what comes after it.</summary>
-    private bool IsRunBefore(RunLine line, ReadOnlySpan<int> after)
+    private bool IsRunBefore(RunLine line, SheetLayout sheet, in Span span)
     {
+        var before = sheet.Befores.Slice(span.Before, span.BeforeCount);
         foreach (var width in line.Settings)
-        foreach (var setting in after)
-            if (job.IsKept(width) && setting != width && order.Reaches(setting, width))
+            if (job.IsKept(width) && !IsBefore(sheet.Befores.Slice(span.After, span.AfterCount), width, before))
                 return false;
         return true;
     }
 
+    /// <summary>What comes after may not come before: neither the item's first setting nor, with that between, what precedes it.</summary>
     private bool IsBefore(ReadOnlySpan<int> after, int first, ReadOnlySpan<int> before)
     {
         foreach (var setting in after)
-            if (first >= 0 ? setting != first && order.Reaches(setting, first) : HasSetting(before, setting))
+            if (setting != first && (IsReached(setting, first) || IsAnyReached(setting, before, first)))
                 return false;
         return true;
     }
 
-    private static bool HasSetting(ReadOnlySpan<int> before, int setting)
+    private bool IsReached(int from, int setting) => setting >= 0 && order.Reaches(from, setting);
+
+    private bool IsAnyReached(int from, ReadOnlySpan<int> before, int first)
     {
         foreach (var entry in before)
-            if (Before.Setting(entry) == setting)
+            if (Before.Setting(entry) is var setting && setting != first && order.Reaches(from, setting))
                 return true;
         return false;
     }
