@@ -124,9 +124,7 @@ public static class CutCommand
     }
 
     private static CutRequest Ruled(CutRequest request, ParseResult parsed) =>
-        parsed.GetValue(SheetsFirst)
-            ? request with { Rules = request.Rules with { VisitsFirst = false } }
-            : request;
+        parsed.GetValue(SheetsFirst) ? request with { Rules = request.Rules with { VisitsFirst = false } } : request;
 
     /// <summary>The plan, and the front it was chosen from where one was asked for.</summary>
     private static (Plan Plan, (PlanFront Plans, int ExtraVisits)? Front) Planned(

@@ -42,8 +42,11 @@ internal static class Apart
         return names[0][^length..];
     }
 
-    private static string Pair(List<(int Visit, CutPart Part)> family) =>
-        string.Join(" and ", family.DistinctBy(s => s.Visit).Take(2).Select(s => s.Part.Name));
+    private static string Pair(List<(int Visit, CutPart Part)> family)
+    {
+        var names = string.Join(" and ", family.DistinctBy(s => s.Visit).Take(2).Select(s => s.Part.Name));
+        return names.Contains(" of ") ? names : $"{names} of {family[0].Part.Piece}";
+    }
 
     private static string Plural(string noun) => noun.EndsWith("shelf") ? noun[..^1] + "ves" : noun + "s";
 }

@@ -52,10 +52,14 @@ internal static class FrontText
         return $"; {what} would then come from different settings";
     }
 
-    private static string Sizes(List<SplitSize> splits, CutRequest request) =>
-        "parts of "
-        + string.Join(", ", splits.Take(3).Select(s => request.Say(s.Size)))
-        + (splits.Count > 3 ? $" and {Count(splits.Count - 3, "other size")}" : "");
+    private static string Sizes(List<SplitSize> splits, CutRequest request)
+    {
+        var sizes = splits.Take(3).Select(s => request.Say(s.Size)).ToList();
+        if (splits.Count > sizes.Count)
+            sizes.Add(Count(splits.Count - sizes.Count, "other size"));
+        return "parts of "
+            + string.Join(" and ", new[] { string.Join(", ", sizes[..^1]), sizes[^1] }.Where(s => s != ""));
+    }
 
     private static string Few(int count, string one) => $"{Number(count)} {one}{(count == 1 ? "" : "s")}";
 

@@ -6,8 +6,9 @@ namespace Nookwright.Planning;
 /// <summary>A plan with what it is worth and the layout it was written from.</summary>
 /// <param name="Plan">Executed by the virtual saw.</param>
 /// <param name="Score">What it is worth.</param>
+/// <param name="Job">What it is a plan of.</param>
 /// <param name="Layout">Where to go on from.</param>
-internal sealed record Candidate(Plan Plan, PlanScore Score, Layout Layout)
+internal sealed record Candidate(Plan Plan, PlanScore Score, Job Job, Layout Layout)
 {
     /// <summary>The plan of a layout as it stands. Throws when the virtual saw cannot execute it: that is our own mistake.</summary>
     public static Candidate Of(Job job, Layout layout)
@@ -16,6 +17,6 @@ internal sealed record Candidate(Plan Plan, PlanScore Score, Layout Layout)
         var verdict = VirtualSaw.Run(plan, job.Request);
         if (!verdict.Accepted)
             throw new InvalidOperationException($"The planner made a plan that cannot be cut: {verdict.Why}");
-        return new(plan, PlanScore.Of(plan, job.Request), layout);
+        return new(plan, PlanScore.Of(plan, job.Request), job, layout);
     }
 }

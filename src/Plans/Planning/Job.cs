@@ -37,8 +37,13 @@ internal sealed record Job(
     /// <summary>The distance of each setting, in nanometres.</summary>
     public IReadOnlyList<long> Distances { get; } = [.. Settings.Select(s => s.Distance)];
 
-    /// <summary>True when any setting has but one visit, so that the order of cuts matters.</summary>
-    public bool HasOrder { get; } = Settings.Any(s => s.IsKept);
+    /// <summary>True when every size comes from a setting, be it free: none is what another leaves of a piece.</summary>
+    public bool CutsAll { get; init; }
+
+    /// <summary>True when it matters how and in which order sizes come about.</summary>
+    public bool HasOrder => CutsAll || _hasKept;
+
+    private readonly bool _hasKept = Settings.Any(s => s.IsKept);
 
     /// <summary>True when a setting has but one visit; false for -1, no setting.</summary>
     public bool IsKept(int setting) => setting >= 0 && Settings[setting].IsKept;

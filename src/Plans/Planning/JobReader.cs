@@ -13,6 +13,7 @@ internal sealed class JobReader
     private readonly SettingTable _settings;
     private readonly List<Finding> _findings = [];
     private readonly PlannedRuns _runs;
+    private readonly bool _cutsAll;
 
     private JobReader(CutRequest request, SettingPlan plan)
     {
@@ -22,6 +23,7 @@ internal sealed class JobReader
         var stock = request.Stock.Where(s => s.Length.IsPositive && s.Width.IsPositive);
         _stocks = [.. stock.Select((s, i) => new Stock(i, s, s.Material))];
         _settings = new(request, plan);
+        _cutsAll = plan.CutsAll;
         _runs = PlannedRuns.Of(request, _settings, plan.Rules);
     }
 
@@ -55,6 +57,7 @@ internal sealed class JobReader
         return new(_request, _saws, _stocks, _settings.Settings, items, blanks, _runs.Rules, _findings)
         {
             Sides = _settings.Sides,
+            CutsAll = _cutsAll,
         };
     }
 

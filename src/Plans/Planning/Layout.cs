@@ -3,13 +3,14 @@ namespace Nookwright.Planning;
 /// <summary>All sheets as planned so far, and what is still without a place.</summary>
 internal sealed class Layout
 {
+    private readonly Job _job;
     private readonly int[] _taken;
     private readonly IGrowth _growth;
     private readonly ISizing _sizing;
 
     public Layout(Job job)
     {
-        Order = SettingOrder.Of(job);
+        (_job, Order) = (job, SettingOrder.Of(job));
         _taken = new int[job.Stocks.Count];
         _growth = job.HasOrder ? new Growth(job) : new FreeGrowth(job);
         _sizing = job.HasOrder ? new Sizing(job, Order) : new FreeSizing(job);
@@ -36,6 +37,24 @@ internal sealed class Layout
         _taken[sheet.Stock.Index]++;
         Sheets.Add(sheet);
         _sizing.Refresh(sheet);
+    }
+
+    /// <summary>True when the rules that a sheet's cuts bring in close no circle with those of the others.</summary>
+    public bool Takes(SheetLayout sheet)
+    {
+        var trial = sheet.Copy();
+        new Sizing(_job, SettingOrder.Of(_job)).Refresh(trial);
+        var added = 0;
+        foreach (var (first, then) in trial.Rules)
+        {
+            if (!Order.Allows(first, then))
+                break;
+            Order.Add(first, then);
+            added++;
+        }
+        foreach (var (first, then) in trial.Rules[..added])
+            Order.Remove(first, then);
+        return added == trial.RuleCount;
     }
 
     /// <summary>Puts the sheet added last back on the pile, with nothing cut from it.</summary>

@@ -76,6 +76,14 @@ internal sealed class Node
         return copy;
     }
 
+    /// <summary>The same node with nothing below it.</summary>
+    public Node Alone()
+    {
+        var alone = (Node)MemberwiseClone();
+        (alone.Parent, alone.Children, alone.Rest) = (null, [], null);
+        return alone;
+    }
+
     /// <summary>Lays the axis the other way; for a node that has nothing in it.</summary>
     public void Turn90()
     {

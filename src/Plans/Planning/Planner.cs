@@ -26,13 +26,16 @@ public static class Planner
         var best = Constructed(job, 0, isRackFirst: false, stop);
         better?.Report(best.Plan);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
-        best = Found(job, best, isRackFirst: false, watch, better, stop);
-        if (request.Stock.Any(stock => stock.IsOffcut) && !stop.IsCancellationRequested)
-        {
-            var rack = Constructed(job, 0, isRackFirst: true, CancellationToken.None);
-            best = Better(best, Found(job, rack, isRackFirst: true, watch, null, stop), better);
-        }
+        best = Found(job, best, watch.AtLeast, better, stop);
         return best.Plan with { Proof = watch.Prove(best.Plan) };
+    }
+
+    /// <summary>The best found for a request with these settings, with its layout, by the quick bounds alone.</summary>
+    internal static Candidate Best(CutRequest request, SettingPlan settings, WoodBounds bounds, CancellationToken stop)
+    {
+        var job = JobReader.Read(request, settings);
+        var first = Constructed(job, 0, isRackFirst: false, stop);
+        return Found(job, first, (material, _) => bounds.AtLeast(material), null, stop);
     }
 
     /// <summary>The plans between the fewest visits and the least wood.</summary>
@@ -47,11 +50,27 @@ public static class Planner
         CancellationToken stop = default
     ) => FrontSearch.Run(request, first, progress, stop);
 
+    /// <summary>Where there are offcuts, both ways are tried: whatever fits best, and the rack first.</summary>
+    private static Candidate Found(
+        Job job,
+        Candidate best,
+        Func<string, long, long> goal,
+        IProgress<Plan>? progress,
+        CancellationToken stop
+    )
+    {
+        best = Found(job, best, isRackFirst: false, goal, progress, stop);
+        if (!job.Request.Stock.Any(stock => stock.IsOffcut) || stop.IsCancellationRequested)
+            return best;
+        var rack = Constructed(job, 0, isRackFirst: true, CancellationToken.None);
+        return Better(best, Found(job, rack, isRackFirst: true, goal, null, stop), progress);
+    }
+
     private static Candidate Found(
         Job job,
         Candidate best,
         bool isRackFirst,
-        BoundWatch watch,
+        Func<string, long, long> goal,
         IProgress<Plan>? progress,
         CancellationToken stop
     )
@@ -60,9 +79,7 @@ public static class Planner
             if (!stop.IsCancellationRequested)
                 best = Better(best, Constructed(job, way, isRackFirst, CancellationToken.None), progress);
         var steps = job.Request.Rules.Effort * StepsPerRound;
-        return steps == 0
-            ? best
-            : new Team(job, best, better => Report(progress, better)).Improve(steps, watch.AtLeast, stop);
+        return steps == 0 ? best : new Team(job, best, better => Report(progress, better)).Improve(steps, goal, stop);
     }
 
     private static void Report(IProgress<Plan>? progress, Candidate candidate) => progress?.Report(candidate.Plan);

@@ -74,6 +74,14 @@ internal sealed class RuinAndRecreate(
         }
     }
 
+    /// <summary>Goes for a place for all that waits, on sheets that cost no more than this.</summary>
+    public void Fill(long atMost)
+    {
+        _costBelow = atMost + 1;
+        Array.Fill(_memory, Missing());
+        (_isUnderWay, _step) = (true, 0);
+    }
+
     private void Keep()
     {
         Best = layout.Copy();

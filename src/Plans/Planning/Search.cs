@@ -34,6 +34,8 @@ internal sealed class Search
         return search;
     }
 
+    public Job Job => _job;
+
     public Layout Layout => _layout;
 
     /// <summary>Gives every item a place, as far as there is stock; one pass.</summary>

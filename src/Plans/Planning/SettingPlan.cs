@@ -27,6 +27,11 @@ internal sealed record SettingPlan(
     IReadOnlyList<(int First, int Then)> Rules
 )
 {
+    /// <summary>
+    /// True when every size comes from a setting, be it free; false when a free size may also be what another leaves of a piece.
+    /// </summary>
+    public bool CutsAll { get; init; }
+
     /// <summary>What the request's rules ask for.</summary>
     public static SettingPlan Of(CutRequest request) =>
         request.Rules.VisitsFirst ? OnePerDimension(request) : Free(request);

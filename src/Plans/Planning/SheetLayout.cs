@@ -103,6 +103,15 @@ internal sealed class SheetLayout
         return copy;
     }
 
+    /// <summary>The same sheet, broken down the same way, with nothing in its regions yet.</summary>
+    public SheetLayout Emptied()
+    {
+        var empty = new SheetLayout(Stock, Rough, _roots);
+        for (var root = 0; root < _roots; root++)
+            empty._cells[root] = NewRoot(0, 0);
+        return empty;
+    }
+
     /// <summary>Becomes like another picture of the same sheet; any other may serve as the picture.</summary>
     public void CopyFrom(SheetLayout other)
     {

@@ -22,7 +22,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
 {
     private readonly long _kerf = job.Saws.Kerf;
     private readonly bool _hasOrder = job.HasOrder;
-    private readonly bool _keepsEdges = job.Saws.Dressing == 0 && job.HasOrder;
+    private readonly bool _hasMargin = job.Saws.Dressing > 0;
     private readonly Turn[]?[] _turns = new Turn[job.Items.Count * job.Stocks.Count][];
 
     /// <summary>How spots are compared.</summary>
@@ -68,7 +68,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
                 continue;
             if (Blink > 0 && random.NextDouble() < Blink)
                 continue;
-            if (_keepsEdges && LeavesMatchUncut(sheet, span, turn))
+            if (_hasOrder && LeavesMatchUncut(sheet, span, turn))
                 continue;
             if (!_hasOrder || IsInOrder(sheet, span, turn))
                 best = new(sheet, span.Cell, turn, span.Joining, worth);
@@ -123,11 +123,11 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
         if (isShared)
             return false;
         var isKept = turn.Along?.Axis == axis || job.IsKept(turn.Setting(axis));
-        return isOpen ? job.Saws.Dressing > 0 || !turn.Match(axis) || !isKept : !isKept;
+        return isOpen ? job.Saws.Dressing > 0 || !turn.Match(axis) || !isKept : !isKept && !job.CutsAll;
     }
 
     /// <summary>
-    /// Where no edge is dressed, the child that is visited last in a cell filled to the end, or parted there by a rough cut,
+    /// Where no margin is left to be cut off, the child that is visited last in a cell filled to the end, or parted there by a rough cut,
     /// is what remains, without a setting: no matched dimension may come about so, neither a sibling's nor that of what is put
     /// into such a strip.
     /// </summary>
@@ -135,13 +135,18 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     {
         ref var cell = ref sheet.Cells[span.Cell];
         var isChild = span.Joining == Joining.Child;
-        var isEndUncut = (isChild && turn.Size(span.Axis) == span.Room) || span.Joining == Joining.RoughRest;
+        var isEndUncut = isChild
+            ? turn.Size(span.Axis) == span.Room && !(span.OpenAlong && _hasMargin)
+            : span.Joining == Joining.RoughRest && !_hasMargin;
         if (isEndUncut && HasMatch(sheet, span.Cell, cell.Axis))
             return true;
         if (!isChild || cell.IsRest || cell.Parent < 0)
             return false;
         ref var parent = ref sheet.Cells[cell.Parent];
-        var isFilled = parent.Used == parent.Along || (parent.Rest >= 0 && sheet.Cells[parent.Rest].IsRough);
+        var isFilled =
+            parent.Rest < 0
+                ? parent.Used == parent.Along && !(parent.OpenAlong && _hasMargin)
+                : sheet.Cells[parent.Rest].IsRough && !_hasMargin;
         var across = span.Axis.Other();
         return isFilled && turn.Match(across) && turn.Size(across) == span.Across;
     }

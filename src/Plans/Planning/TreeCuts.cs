@@ -39,6 +39,9 @@ internal sealed class TreeCuts
     /// <summary>The visit a node is cut off its parent at, from 0; -1 when it is what remains.</summary>
     public int VisitOf(Node node) => _visits[_nodes[node]];
 
+    /// <summary>How many cuts a visit makes.</summary>
+    public int CountOf(int visit) => _visits.Count(v => v == visit);
+
     /// <summary>The visit a member of a run is cut at, from 0.</summary>
     public int VisitOf(RunMember member) => _visits[_members[member.Part]];
 
