@@ -28,6 +28,7 @@ public sealed class Changes
         {
             Parts = [.. _now.Parts.Select(p => _whole.First(w => w.Id == p.Id)), .. _whole.Where(p => p.IsSpare)],
             Runs = [.. _now.Runs, .. RunsStillKept()],
+            Stock = [.. _now.Stock, .. StockOfThen()],
         };
     }
 
@@ -143,6 +144,14 @@ public sealed class Changes
             .OfType<CutRun>()
             .DistinctBy(r => r.Id)
             .Where(r => _now.Runs.All(n => n.Id != r.Id) && r.Parts.All(p => _whole.Any(w => w.Id == p)));
+
+    /// <summary>Sheets that were taken and that the shop has no entry for any more: there are no more of them.</summary>
+    private IEnumerable<StockPiece> StockOfThen() =>
+        _issued
+            .Rounds.SelectMany(r => r.Asked.Stock.Where(s => r.Plan.Sheets.Any(taken => taken.Stock == s.Id)))
+            .DistinctBy(s => s.Id)
+            .Where(s => _now.Stock.All(n => n.Id != s.Id))
+            .Select(s => s with { Quantity = 0 });
 
     private static CutPart Kept(CutPart issued, CutPart now) =>
         issued with

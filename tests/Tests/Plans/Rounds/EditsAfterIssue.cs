@@ -77,6 +77,16 @@ public class EditsAfterIssue
     }
 
     [Fact]
+    public void A_sheet_size_that_left_the_shop_after_issue_is_taken_no_more_and_still_known()
+    {
+        var other = Job with { Stock = [Sheet(2500, 1250)], Parts = [.. Job.Parts, Part("back", 2000, 1100)] };
+        var (plan, whole) = Issued.Next(Issued.Of(Job), other);
+        Assert.Equal(["birch-2440x1220", "birch-2500x1250"], plan.Sheets.Select(s => s.Stock));
+        Assert.Equal(0, whole.Stock.Single(s => s.Id == "birch-2440x1220").Quantity);
+        Assert.Equal(0, PlanScore.Of(plan, whole).Missing);
+    }
+
+    [Fact]
     public void A_saw_with_another_blade_cuts_the_next_round_and_the_issued_one_stays_as_it_was()
     {
         var thin = Job.Sized("top", 800, 300) with
