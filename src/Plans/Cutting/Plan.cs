@@ -20,6 +20,9 @@ public sealed record Plan(
     int DimensionsNow
 )
 {
+    /// <summary>What it was made from, to plan on from after an edit; null for a plan that was read or joined.</summary>
+    public PlanOrigin? Origin { get; init; }
+
     /// <summary>How far from the best it can be; null for a plan nobody has proven anything about.</summary>
     public PlanProof? Proof { get; init; }
 

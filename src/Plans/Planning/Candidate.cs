@@ -10,6 +10,9 @@ namespace Nookwright.Planning;
 /// <param name="Layout">Where to go on from.</param>
 internal sealed record Candidate(Plan Plan, PlanScore Score, Job Job, Layout Layout)
 {
+    /// <summary>True for one that keeps what a plan made before has: it gives way to a better one only when that is worth moving for.</summary>
+    public bool IsKept { get; init; }
+
     /// <summary>The plan of a layout as it stands. Throws when the virtual saw cannot execute it: that is our own mistake.</summary>
     public static Candidate Of(Job job, Layout layout)
     {

@@ -10,9 +10,14 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
     private readonly int[] _taken = new int[job.Stocks.Count];
 
     /// <summary>Places all blanks that find room, largest first, and opens the rest of their sheets for sizing cuts.</summary>
-    public void Place()
+    public void Place() => Place(job.Blanks);
+
+    /// <summary>Places some of the blanks, each on fresh sheets.</summary>
+    public void Place(IEnumerable<Item> blanks)
     {
-        foreach (var blank in job.Blanks.OrderByDescending(b => b.Area).ThenBy(b => b.Id))
+        foreach (var stock in layout.Sheets.Select(s => s.Stock))
+            _taken[stock.Index]++;
+        foreach (var blank in blanks.OrderByDescending(b => b.Area).ThenBy(b => b.Id))
             if (!PlaceOnOpen(blank) && !PlaceOnNew(blank))
                 layout.WaitingBlanks.Add(blank);
         foreach (var (stock, rough) in _open)

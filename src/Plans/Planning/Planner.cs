@@ -16,18 +16,27 @@ public static class Planner
     /// <param name="request">What to cut, from what, with which saws.</param>
     /// <param name="progress">Told of the first plan and of every better one, each with what is proven about it by then.</param>
     /// <param name="stop">Stops the search, which then gives the best plan so far; before there is a first plan, it throws.</param>
-    public static Plan Plan(CutRequest request, IProgress<Plan>? progress = null, CancellationToken stop = default)
+    /// <param name="before">
+    /// A plan made before an edit: sheets that the edit does not touch are kept as they were, unless another plan makes fewer
+    /// visits or buys less. Null for a plan that owes nothing to another.
+    /// </param>
+    public static Plan Plan(
+        CutRequest request,
+        IProgress<Plan>? progress = null,
+        CancellationToken stop = default,
+        Plan? before = null
+    )
     {
         if (request.Parts.Count > MostParts)
             return TooMany(request);
         var job = JobReader.Read(request);
         var bounds = new WoodBounds(request, job.Possible);
         var better = progress is null ? null : new ProvenPlans(progress, bounds);
-        var best = Constructed(job, 0, isRackFirst: false, stop);
+        var best = Replanning.Kept(job, before, stop) ?? Constructed(job, 0, isRackFirst: false, stop);
         better?.Report(best.Plan);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
         best = Found(job, best, watch.AtLeast, better, stop);
-        return best.Plan with { Proof = watch.Prove(best.Plan) };
+        return best.Plan with { Proof = watch.Prove(best.Plan), Origin = PlannedTrees.Of(job, best.Layout) };
     }
 
     /// <summary>The best found for a request with these settings, with its layout, by the quick bounds alone.</summary>
@@ -75,7 +84,7 @@ public static class Planner
         CancellationToken stop
     )
     {
-        for (var way = 1; way < ItemOrder.Ways && job.Items.Count is > 0 and < 2000; way++)
+        for (var way = best.IsKept ? 0 : 1; way < ItemOrder.Ways && job.Items.Count is > 0 and < 2000; way++)
             if (!stop.IsCancellationRequested)
                 best = Better(best, Constructed(job, way, isRackFirst, CancellationToken.None), progress);
         var steps = job.Request.Rules.Effort * StepsPerRound;
@@ -93,7 +102,10 @@ public static class Planner
 
     private static Candidate Better(Candidate best, Candidate other, IProgress<Plan>? progress)
     {
-        if (other.Score.CompareTo(best.Score) >= 0)
+        var isBetter = best.IsKept
+            ? Replanning.IsWorthMoving(other.Score, best.Score)
+            : other.Score.CompareTo(best.Score) < 0;
+        if (!isBetter)
             return best;
         progress?.Report(other.Plan);
         return other;

@@ -30,6 +30,18 @@ internal sealed class Rough(long x, long y)
 
     public long Size(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
 
+    /// <summary>The same rough cuts, kept for the items of another job.</summary>
+    public Rough As(Func<Item, Item> now) =>
+        new(X, Y)
+        {
+            Axis = Axis,
+            At = At,
+            First = First?.As(now),
+            Second = Second?.As(now),
+            Held = Held is null ? null : now(Held),
+            Region = Region,
+        };
+
     /// <summary>The leaves, low ones first.</summary>
     public IEnumerable<Rough> Leaves() => First is null ? [this] : First.Leaves().Concat(Second?.Leaves() ?? []);
 

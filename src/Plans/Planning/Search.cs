@@ -54,6 +54,22 @@ internal sealed class Search
         }
     }
 
+    /// <summary>Keeps sheets that were laid out before, and gives every item that is not on them a place, as far as there is stock.</summary>
+    public void Continue(IReadOnlyList<SheetLayout> kept, CancellationToken stop)
+    {
+        foreach (var sheet in kept)
+            _layout.Add(sheet);
+        var held = kept.SelectMany(s => s.Rough.Leaves()).Select(l => l.Held).OfType<Item>().ToHashSet();
+        new HeldBlanks(_job, _layout, _random).Place(_job.Blanks.Where(b => !held.Contains(b)));
+        var placed = kept.SelectMany(s => s.ItemIds()).ToHashSet();
+        foreach (var item in ItemOrder.Of(_job.Items.Where(i => !placed.Contains(i.Id)), 0))
+        {
+            stop.ThrowIfCancellationRequested();
+            if (!PutBest(item))
+                _layout.Waiting.Add(item);
+        }
+    }
+
     /// <summary>Begins to improve the sheets of one material.</summary>
     public RuinAndRecreate Rework(string material)
     {

@@ -112,6 +112,17 @@ internal sealed class SheetLayout
         return empty;
     }
 
+    /// <summary>The same trees on a sheet of another job, with cells that name its items and settings; its rules come with the next sizing.</summary>
+    public SheetLayout As(Stock stock, Rough rough, Func<Cell, Cell> now)
+    {
+        var copy = new SheetLayout(stock, rough, _roots);
+        copy.CopyFrom(this);
+        for (var i = 0; i < copy._top; i++)
+            copy._cells[i] = now(copy._cells[i]);
+        copy.RuleCount = 0;
+        return copy;
+    }
+
     /// <summary>Becomes like another picture of the same sheet; any other may serve as the picture.</summary>
     public void CopyFrom(SheetLayout other)
     {
@@ -128,6 +139,9 @@ internal sealed class SheetLayout
         (Filled, Count, Together, IsClosed) = (other.Filled, other.Count, other.Together, other.IsClosed);
         (MostX, MostY) = (other.MostX, other.MostY);
     }
+
+    /// <summary>The ids of its items, held blanks left out.</summary>
+    public IEnumerable<int> ItemIds() => _cells.Take(_top).Select(cell => cell.Item).Where(item => item >= 0);
 
     /// <summary>A new cell, linked to nothing.</summary>
     public int NewCell()

@@ -42,7 +42,12 @@ internal sealed class YieldCheck
                 _request.Runs.Except(heldRuns),
                 run => RunCheck.Trouble(run, [.. run.Parts.Where(_made.Contains).Select(Bench)], _request)
             )
-            ?? MatchCheck.Trouble(_request, _plan, p => _made.Contains(p) ? (_made[p].Single(), Bench(p)) : null);
+            ?? MatchCheck.Trouble(_request, _plan, p => _made.Contains(p) ? (_made[p].Single(), Bench(p)) : null)
+            ?? VisitCheck.Claims(
+                _plan.Visits.Where(v => v.Round == _plan.Visits[^1].Round),
+                _request,
+                p => _made.Contains(p) ? Bench(p) : null
+            );
     }
 
     private static string? First<T>(IEnumerable<T> things, Func<T, string?> trouble) =>

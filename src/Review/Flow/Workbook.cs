@@ -35,6 +35,15 @@ public sealed record Workbook(
     /// <summary>The issued rounds of the plan; null when none is issued, or when they cannot be read, which a finding tells.</summary>
     public IssuedPlan? Issued { get; init; }
 
+    /// <summary>The plan made before the latest edit, which the next one keeps as much of as it can; null for none.</summary>
+    public Plan? Before { get; init; }
+
+    /// <summary>Ids of the parts that lie elsewhere than in the plan before the edit; none where there was none.</summary>
+    public IReadOnlyList<string> Moved => Plan is null || Before is null ? [] : MovedParts.Of(Before, Plan);
+
+    /// <summary>The same workbook, to be planned on from the plan of the one before the edit.</summary>
+    public Workbook After(Workbook? earlier) => this with { Before = earlier?.Plan ?? earlier?.Before };
+
     /// <summary>The plans between the fewest visits and the least wood; null until somebody has asked for them.</summary>
     public PlanFront? Front { get; init; }
 
@@ -48,7 +57,7 @@ public sealed record Workbook(
             return WithThisPlan(NextRound.Plan(Issued, CutRequest, progress, stop));
         if (Project.Issued.Count > 0)
             return this; // What is issued cannot be read, and nothing is planned past it.
-        var planned = WithThisPlan(Planner.Plan(CutRequest, progress, stop));
+        var planned = WithThisPlan(Planner.Plan(CutRequest, progress, stop, Before));
         return Project.Cutting.ExtraVisits == 0 ? planned : planned.WithFront(null, stop);
     }
 

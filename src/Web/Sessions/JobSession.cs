@@ -205,7 +205,7 @@ public sealed class JobSession
     private void Show(History history)
     {
         var asksTheSame = AskTheSame(history.Current, Now.Project);
-        _unplanned = Workbook.Of(history.Current);
+        _unplanned = Workbook.Of(history.Current).After(Now.Workbook);
         if (!asksTheSame)
             _found = null;
         var planning = asksTheSame ? Now.Planning : PlannerState.Begins;

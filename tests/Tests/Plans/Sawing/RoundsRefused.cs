@@ -101,6 +101,18 @@ public class RoundsRefused
     }
 
     [Fact]
+    public void A_visit_that_claims_to_keep_a_match_it_has_nothing_to_do_with()
+    {
+        var request = Request(Part("a", 600, 400), Part("b", 600, 300)) with
+        {
+            Matches = [Match("m", MatchedSide.Length, "a", "b")],
+        };
+        var plan = PlanOf(request);
+        var visits = plan.Visits.Select(v => v with { Matches = ["m"] }).ToList();
+        Assert.Contains("gives none of its sizes", VirtualSaw.Run(plan with { Visits = visits }, request).Why);
+    }
+
+    [Fact]
     public void A_visit_at_which_nothing_is_cut()
     {
         var plan = PlanOf(Request(Part("a", 600, 400)));
