@@ -43,5 +43,5 @@ internal static class VisitBound
     }
 
     private static bool IsTrusted(StockPiece piece, CutRequest request) =>
-        piece.TrustsEdges || request.Saws.Dressing == Length.Zero;
+        piece.TrustsEdges || piece.LeftAs is not null || request.Saws.Dressing == Length.Zero;
 }

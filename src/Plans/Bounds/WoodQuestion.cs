@@ -53,7 +53,8 @@ internal sealed record WoodQuestion(
 
     private static SheetKind Kind(StockPiece piece, CutRequest request, long kerf)
     {
-        var dressing = piece.TrustsEdges ? 0 : request.Saws.Dressing.Nanometres;
+        var isDressed = piece.TrustsEdges || piece.LeftAs is not null; // What an earlier round left may have true edges.
+        var dressing = isDressed ? 0 : request.Saws.Dressing.Nanometres;
         long Usable(Length size) => size.Nanometres - (2 * dressing) + kerf;
         return new(
             piece.Id,
