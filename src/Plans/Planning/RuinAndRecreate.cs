@@ -10,8 +10,8 @@ internal sealed class RuinAndRecreate(
     string material
 )
 {
-    private const int Memory = 100;
-    private const int MostRemoved = 8;
+    private const int Memory = 200;
+    private const int MostRemoved = 14;
     private const double Blink = 0.02;
     private const double TogetherWeight = 0.02;
 
