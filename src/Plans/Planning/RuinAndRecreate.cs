@@ -14,8 +14,11 @@ internal sealed class RuinAndRecreate(
     private const int MostRemoved = 14;
     private const double Blink = 0.02;
     private const double TogetherWeight = 0.02;
+    private const int WindowSheets = 16;
+    private const int WindowSteps = 2_000;
 
     private readonly List<SheetLayout> _sheets = [];
+    private readonly List<SheetLayout> _window = [];
     private readonly List<Item> _waiting = [];
     private readonly List<Item> _waitingBefore = [];
     private readonly List<(SheetLayout Sheet, SheetLayout Picture)> _pictures = [];
@@ -78,7 +81,6 @@ internal sealed class RuinAndRecreate(
     public void Fill(long atMost)
     {
         _costBelow = atMost + 1;
-        Array.Fill(_memory, Missing());
         (_isUnderWay, _step) = (true, 0);
     }
 
@@ -118,7 +120,6 @@ internal sealed class RuinAndRecreate(
         Collect();
         layout.CloseEmpty();
         Gather();
-        Array.Fill(_memory, Missing());
         (_isUnderWay, _step) = (true, 0);
         return true;
     }
@@ -138,6 +139,8 @@ internal sealed class RuinAndRecreate(
     {
         for (; steps > 0 && !stop.IsCancellationRequested; steps--)
         {
+            if (_step % WindowSteps == 0)
+                LookElsewhere();
             ref var limit = ref _memory[_step++ % Memory];
             limit = Step(limit);
             if (_waiting.Count > 0)
@@ -148,6 +151,22 @@ internal sealed class RuinAndRecreate(
         return false;
     }
 
+    /// <summary>
+    /// Of many sheets only some are worked on for a while, those with much free wood more often than full ones; all others
+    /// stay as they are, and what they ask of the order of visits stands.
+    /// </summary>
+    private void LookElsewhere()
+    {
+        if (_sheets.Count <= WindowSheets && _step > 0)
+            return;
+        _window.Clear();
+        _window.AddRange(_sheets.Count <= WindowSheets ? _sheets : _sheets.OrderByDescending(Lot).Take(WindowSheets));
+        Array.Fill(_memory, Missing());
+    }
+
+    private double Lot(SheetLayout sheet) =>
+        random.NextDouble() * (0.05 + ((double)(sheet.Stock.Area - sheet.Filled) / sheet.Stock.Area));
+
     /// <summary>Removes a few items, puts all back that find a place, and steps back when that is worse than some time ago.</summary>
     private double Step(double limit)
     {
@@ -156,7 +175,7 @@ internal sealed class RuinAndRecreate(
         _pictures.Clear();
         _waitingBefore.Clear();
         _waitingBefore.AddRange(_waiting);
-        var ours = _sheets.Count;
+        var (ours, here) = (_sheets.Count, _window.Count);
         var count = _countBefore = layout.Sheets.Count;
         var before = Missing();
         Ruin();
@@ -166,6 +185,7 @@ internal sealed class RuinAndRecreate(
             return after;
         layout.StepBack(_pictures, count);
         _sheets.RemoveRange(ours, _sheets.Count - ours);
+        _window.RemoveRange(here, _window.Count - here);
         _waiting.Clear();
         _waiting.AddRange(_waitingBefore);
         return before;
@@ -177,7 +197,7 @@ internal sealed class RuinAndRecreate(
         double missing = 0;
         foreach (var item in _waiting)
             missing += item.Area;
-        foreach (var sheet in _sheets)
+        foreach (var sheet in _window)
             if (!sheet.IsClosed)
                 missing -= TogetherWeight * sheet.Together;
         return missing;
@@ -187,9 +207,9 @@ internal sealed class RuinAndRecreate(
     {
         spots.Fit = random.Next(2) == 0 ? Fit.ShortSide : Fit.Area;
         var wanted = 1 + random.Next(MostRemoved);
-        for (var (removed, tries) = (0, 0); removed < wanted && tries < 2 * MostRemoved && _sheets.Count > 0; tries++)
+        for (var (removed, tries) = (0, 0); removed < wanted && tries < 2 * MostRemoved && _window.Count > 0; tries++)
         {
-            var sheet = _sheets[random.Next(_sheets.Count)];
+            var sheet = _window[random.Next(_window.Count)];
             if (sheet.Count == 0)
                 continue;
             Remember(sheet);
@@ -252,7 +272,7 @@ internal sealed class RuinAndRecreate(
     private bool PutBest(Item item)
     {
         var best = Spot.None;
-        foreach (var sheet in _sheets)
+        foreach (var sheet in _window)
             if (!sheet.IsClosed && sheet.Stock.Area - sheet.Filled >= item.Area)
                 best = spots.Better(item, sheet, best);
         if (best.Sheet is null)
@@ -267,6 +287,7 @@ internal sealed class RuinAndRecreate(
         if (!opening.Put(item, _costBelow - Cost()))
             return false;
         _sheets.Add(layout.Sheets[^1]);
+        _window.Add(layout.Sheets[^1]);
         return true;
     }
 }

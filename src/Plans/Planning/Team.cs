@@ -11,6 +11,7 @@ internal sealed class Team
     private const int FirstShift = 2_000;
     private const int LongestShift = 50_000;
     private const int SeedStep = 1_000;
+    private const int ManyItems = 1_000;
 
     private readonly Job _job;
     private readonly Action<Candidate> _report;
@@ -46,6 +47,7 @@ internal sealed class Team
     {
         var members = _searches.Select(s => s.Rework(material)).ToList();
         var cost = members[0].BestCost;
+        var longest = _job.Items.Count > ManyItems ? 8 * LongestShift : LongestShift;
         for (var shift = FirstShift; steps > 0 && !stop.IsCancellationRequested; )
         {
             var content = goal(material, _taken);
@@ -55,7 +57,7 @@ internal sealed class Team
             Parallel.ForEach(members, member => member.Run(now, content, stop));
             steps -= now;
             _taken += now;
-            shift = Math.Min(2 * shift, LongestShift);
+            shift = Math.Min(2 * shift, longest);
             var winner = members.MinBy(m => m.BestCost)!;
             if (winner.BestCost >= cost)
                 continue;
