@@ -33,9 +33,6 @@ internal sealed class Node
     /// <summary>True for a root, and for a rest parted from one by rough cuts alone.</summary>
     public bool IsRough;
 
-    /// <summary>The rules of the visit order that its cut brought in.</summary>
-    public IReadOnlyList<(int First, int Then)> Rules = [];
-
     public Item? Item;
     public Turn? Turn;
     public List<Node> Children = [];
@@ -58,23 +55,8 @@ internal sealed class Node
         : Setting >= 0 ? [Setting]
         : [];
 
-    /// <summary>Itself and all below.</summary>
-    public List<Node> All() => Collect([], _ => true);
-
     /// <summary>The leaves below.</summary>
     public List<Node> Leaves() => Collect([], n => n.Item is not null);
-
-    /// <summary>The same tree, made of new nodes.</summary>
-    public Node Copy(Node? parent)
-    {
-        var copy = (Node)MemberwiseClone();
-        copy.Parent = parent;
-        copy.Children = new(Children.Count);
-        foreach (var child in Children)
-            copy.Children.Add(child.Copy(copy));
-        copy.Rest = Rest?.Copy(copy);
-        return copy;
-    }
 
     /// <summary>The same node with nothing below it.</summary>
     public Node Alone()
@@ -82,14 +64,6 @@ internal sealed class Node
         var alone = (Node)MemberwiseClone();
         (alone.Parent, alone.Children, alone.Rest) = (null, [], null);
         return alone;
-    }
-
-    /// <summary>Lays the axis the other way; for a node that has nothing in it.</summary>
-    public void Turn90()
-    {
-        Axis = Axis.Other();
-        (Along, Across) = (Across, Along);
-        (OpenAlong, OpenAcross) = (OpenAcross, OpenAlong);
     }
 
     private List<Node> Collect(List<Node> found, Func<Node, bool> isWanted)

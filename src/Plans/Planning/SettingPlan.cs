@@ -15,7 +15,7 @@ internal readonly record struct PlannedSetting(long Distance, bool IsKept);
 /// <summary>Which setting gives each side of each part, and what the order of visits must respect from the start.</summary>
 /// <remarks>
 /// The planner's aims are said with it: one kept setting for each dimension is "fewest visits"; free settings, but for what
-/// must match, is "fewest sheets"; everything between, and box by box, is a plan with some dimensions <see cref="Split"/>.
+/// must match, is "fewest sheets"; everything between, and box by box, is a plan with some dimensions split, made <see cref="By"/> a key for each side.
 /// Sides that share a kept setting have one size and are never cut in two visits.
 /// </remarks>
 /// <param name="Settings">The settings, by number.</param>
@@ -77,25 +77,6 @@ internal sealed record SettingPlan(
 
     /// <summary>The setting of a side; -1 for a held part.</summary>
     public int Of(int part, MatchedSide side) => Sides[Key(part, side)];
-
-    /// <summary>The same with some sides of one setting moved to a setting of their own, kept or free, at the same distance.</summary>
-    /// <param name="sides">Places in <see cref="Sides"/>; all of one setting. Whoever splits keeps match groups whole.</param>
-    /// <param name="isKept">Whether the new setting is kept.</param>
-    public SettingPlan Split(IReadOnlyCollection<int> sides, bool isKept)
-    {
-        var distance = Settings[Sides[sides.First()]].Distance;
-        var moved = Sides.ToArray();
-        foreach (var side in sides)
-            moved[side] = Settings.Count;
-        return this with { Settings = [.. Settings, new(distance, isKept)], Sides = moved };
-    }
-
-    /// <summary>The same with all sides of a setting moved to another of the same distance.</summary>
-    public SettingPlan Merge(int setting, int into) =>
-        this with
-        {
-            Sides = [.. Sides.Select(s => s == setting ? into : s)],
-        };
 
     /// <summary>The same with one more pair of settings whose order is fixed.</summary>
     public SettingPlan Order(int first, int then) => this with { Rules = [.. Rules, (first, then)] };

@@ -33,8 +33,8 @@ public class OrdersOfSettings
                         Each(orders, o => o.Add(first, then));
                     }
                     foreach (var from in ranks)
-                        foreach (var to in ranks)
-                            Assert.All(orders, o => Assert.Equal(Walk(rules, from, to), o.Reaches(from, to)));
+                    foreach (var to in ranks)
+                        Assert.All(orders, o => Assert.Equal(Walk(rules, from, to), o.Reaches(from, to)));
                     Assert.All(rules, r => Assert.All(orders, o => Assert.True(o.Rank(r.First) < o.Rank(r.Then))));
                 }
             },
