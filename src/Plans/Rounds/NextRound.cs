@@ -13,19 +13,26 @@ public static class NextRound
     /// <param name="now">What the job asks for now, all parts.</param>
     /// <param name="progress">Told of the first plan and of every better one, each with the issued rounds.</param>
     /// <param name="stop">Ends the search; the best so far is given.</param>
+    /// <param name="before">The plan made before an edit, of which the round that is not issued keeps what it can; null for none.</param>
     public static Plan Plan(
         IssuedPlan issued,
         CutRequest now,
         IProgress<Plan>? progress = null,
-        CancellationToken stop = default
+        CancellationToken stop = default,
+        Plan? before = null
     )
     {
         var changes = Changes.Of(issued, now);
         if (changes.Next.Parts.Count == 0)
             return Whole(issued, changes, null);
         var alone = Alone(changes.Next, issued);
-        var found = Planner.Plan(alone, progress is null ? null : new Told(p => progress.Report(Joined(p))), stop);
-        return Joined(found);
+        var found = Planner.Plan(
+            alone,
+            progress is null ? null : new Told(p => progress.Report(Joined(p))),
+            stop,
+            before
+        );
+        return Joined(found) with { Origin = found.Origin };
 
         Plan Joined(Plan round) => Whole(issued, changes, RoundPlacing.Of(round, alone, changes.Next, issued));
     }

@@ -54,7 +54,7 @@ public sealed record Workbook(
     public Workbook WithPlan(IProgress<Plan>? progress = null, CancellationToken stop = default)
     {
         if (Issued is not null)
-            return WithThisPlan(NextRound.Plan(Issued, CutRequest, progress, stop));
+            return WithThisPlan(NextRound.Plan(Issued, CutRequest, progress, stop, Before));
         if (Project.Issued.Count > 0)
             return this; // What is issued cannot be read, and nothing is planned past it.
         var planned = WithThisPlan(Planner.Plan(CutRequest, progress, stop, Before));

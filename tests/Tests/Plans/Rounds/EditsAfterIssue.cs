@@ -47,6 +47,19 @@ public class EditsAfterIssue
     }
 
     [Fact]
+    public void A_round_that_is_not_issued_yet_keeps_what_the_next_edit_does_not_touch()
+    {
+        var backs = Enumerable.Range(1, 4).Select(i => Part($"back-{i}", 1160 - i, 1180));
+        var more = Job with { Parts = [.. Job.Parts, .. backs] };
+        var issued = Issued.Of(Job);
+        var before = NextRound.Plan(issued, more, null, TestContext.Current.CancellationToken);
+        var edited = more with { Parts = [.. more.Parts, Part("rail", 300, 60)] };
+        var after = NextRound.Plan(issued, edited, null, TestContext.Current.CancellationToken, before);
+        Assert.Empty(MovedParts.Of(before, after));
+        Assert.Contains(after.Workpieces, p => p.Part == "rail");
+    }
+
+    [Fact]
     public void What_is_no_longer_needed_is_named_and_a_blank_is_free()
     {
         var less = Job with { Parts = [.. Job.Parts.Where(p => p.Id is not ("bottom" or "top"))] };
