@@ -26,13 +26,12 @@ internal sealed class SheetLayout
     public static SheetLayout Open(Stock stock, Rough rough, SawNumbers saws)
     {
         var roots = new List<Node>();
-        foreach (var leaf in rough.Leaves().Where(l => l.IsOpen && saws.CanHandle(l.X, l.Y)))
+        foreach (var leaf in rough.Leaves().Where(l => l.IsOpen && saws.CanHandle(l, stock)))
         {
-            var margin = 2 * saws.Dressing;
-            if (leaf.X <= margin || leaf.Y <= margin)
+            if (leaf.X.Usable <= 0 || leaf.Y.Usable <= 0)
                 continue;
             leaf.Region = roots.Count;
-            roots.Add(NewRoot(leaf.X - margin, leaf.Y - margin));
+            roots.Add(NewRoot(leaf.X.Usable, leaf.Y.Usable));
         }
         return new(stock, rough, roots);
     }
