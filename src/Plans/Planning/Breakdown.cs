@@ -40,6 +40,8 @@ internal sealed class Breakdown(Job job, Random random)
         if (_saws.CanHandle(raw, stock))
             return;
         var caps = new ChunkCaps(_saws, stock).Of(raw, 0, 0);
+        if (caps.Count == 0)
+            return; // Nothing is left of it once its edges are dressed.
         Reduce(raw, stock, caps[random.Next(caps.Count)], 0, 0);
     }
 

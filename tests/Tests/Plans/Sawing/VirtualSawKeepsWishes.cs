@@ -1,5 +1,4 @@
 using Nookwright.Cutting;
-using Nookwright.Measure;
 using Nookwright.Sawing;
 using Nookwright.Shop;
 using Nookwright.Tests.Cutting;
@@ -28,7 +27,7 @@ public class VirtualSawKeepsWishes
 
     [Fact]
     public void An_end_out_of_square_is_squared_before_it_is_measured_from() =>
-        Refused("makes that edge true", Of(Sheet() with { OutOfSquare = Mm(4) }));
+        Refused("out of square", Of(Sheet() with { OutOfSquare = Mm(4) }));
 
     [Fact]
     public void A_part_comes_from_the_stock_it_is_pinned_to()
