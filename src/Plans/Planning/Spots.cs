@@ -34,6 +34,8 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     /// <summary>The best spot in a sheet, when it is better than what is known already.</summary>
     public Spot? Better(Item item, SheetLayout sheet, Spot? known)
     {
+        if (!item.MayComeFrom(sheet.Stock))
+            return known;
         (_best, _item, _hasFigure) = (known, item, sheet.Stock.Piece.HasFigure);
         foreach (var root in sheet.Roots)
             Look(root);

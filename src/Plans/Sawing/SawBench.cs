@@ -41,11 +41,12 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
     }
 
     /// <summary>Brings a piece that an earlier round left: it has lain about, so that no edge of it is measured from undressed.</summary>
-    public void Bring(BenchPiece piece)
+    public void Bring(BenchPiece piece, StockPiece stock)
     {
-        var edge = new BenchEdge(TrustsEdges);
-        BenchSide Rough(BenchSide side) => new(side.At, side.Size, edge, edge, null);
-        _here[piece.Id] = new(piece.Id, piece.Sheet, Rough(piece.X), Rough(piece.Y), false);
+        BenchEdge Rough(BenchEdge edge) => new(Length.Max(edge.ToGo, RoughEdge.ToGo));
+        BenchSide Left(BenchSide side) => new(side.At, side.Size, Rough(side.Low), Rough(side.High), null);
+        _mass[piece.Sheet] = stock.KilogramsPerSquareMetre;
+        _here[piece.Id] = new(piece.Id, piece.Sheet, Left(piece.X), Left(piece.Y), false);
     }
 
     /// <summary>Makes one cut; the sentence says why it cannot be made, or is null.</summary>
