@@ -9,6 +9,8 @@ namespace Nookwright.Planning;
 /// </remarks>
 internal sealed class BreakdownWriter(Script script)
 {
+    private static readonly SheetAxis[] AcrossFirst = [SheetAxis.Width, SheetAxis.Length];
+
     private readonly SawNumbers _saws = script.Job.Saws;
     private readonly List<(Wood Chunk, Node Root)> _chunks = [];
     private int _number;
@@ -19,8 +21,16 @@ internal sealed class BreakdownWriter(Script script)
     {
         (_roots, _number) = (sheet.Roots(script.Job), 0);
         _chunks.Clear();
-        WriteRough(script.Take(sheet.Stock), sheet.Rough);
+        WriteRough(Squared(script.Take(sheet.Stock), sheet.Rough), sheet.Rough);
         return [.. _chunks];
+    }
+
+    /// <summary>A sheet out of square has its long edge dressed and its end squared to that, before anything is measured.</summary>
+    private Wood Squared(Wood sheet, Rough rough)
+    {
+        foreach (var axis in AcrossFirst)
+            sheet = Dressed(sheet, axis, rough.Side(axis).At);
+        return sheet;
     }
 
     private void WriteRough(Wood piece, Rough rough)
@@ -30,7 +40,7 @@ internal sealed class BreakdownWriter(Script script)
         else if (rough.Held is { } held)
             Hold(piece, held);
         else if (rough.Region >= 0 && !_roots[rough.Region].IsEmpty)
-            WriteRegion(piece, _roots[rough.Region]);
+            WriteRegion(piece, _roots[rough.Region], new(rough.X.TrueAt, rough.Y.TrueAt));
         else
             piece.Leave();
     }
@@ -43,15 +53,11 @@ internal sealed class BreakdownWriter(Script script)
             return;
         }
         if (HasChunk(first) && rough.Second is { } other && HasChunk(other))
-            piece = DressShared(piece, rough.Axis.Other());
-        var (gives, leaves) = script.Break(piece, rough.Axis, rough.At - Gone(piece, rough.Axis));
-        gives.Use = WorkpieceUse.Chunk;
+            piece = DressShared(piece, rough.Axis.Other(), rough.Side(rough.Axis.Other()).TrueAt);
+        var (gives, leaves) = BreakAt(piece, rough.Axis, rough.Side(rough.Axis).At + rough.At);
         WriteRough(gives, first);
         if (leaves is not null && rough.Second is { } second)
-        {
-            leaves.Use = WorkpieceUse.Chunk;
             WriteRough(leaves, second);
-        }
     }
 
     private void Hold(Wood piece, Item held)
@@ -60,26 +66,24 @@ internal sealed class BreakdownWriter(Script script)
         piece.Part = held.Run ?? script.Job.Request.Parts[held.Parts[0]].Id;
     }
 
-    private void WriteRegion(Wood piece, Node root)
+    private void WriteRegion(Wood piece, Node root, Corner corner)
     {
         if (root.Rest is not { IsRough: true } rest)
         {
-            WriteChunk(piece, root);
+            WriteChunk(piece, root, corner);
             return;
         }
-        piece = DressShared(piece, root.Axis.Other());
-        var chunk = root.Along - _saws.RoughGap - rest.Across + (2 * _saws.Dressing);
-        var (gives, leaves) = script.Break(piece, root.Axis, chunk - Gone(piece, root.Axis));
-        (gives.Use, leaves!.Use) = (WorkpieceUse.Chunk, WorkpieceUse.Chunk);
-        WriteChunk(gives, root);
-        WriteRegion(leaves, rest);
+        piece = DressShared(piece, root.Axis.Other(), corner.Of(root.Axis.Other()));
+        var end = corner.Of(root.Axis) + root.Along - _saws.RoughGap - rest.Across;
+        var (gives, leaves) = BreakAt(piece, root.Axis, end + _saws.Dressing);
+        WriteChunk(gives, root, corner);
+        WriteRegion(leaves!, rest, corner.With(root.Axis, end + _saws.RoughGap));
     }
 
-    private void WriteChunk(Wood piece, Node root)
+    private void WriteChunk(Wood piece, Node root, Corner corner)
     {
-        foreach (var axis in (SheetAxis[])[SheetAxis.Width, SheetAxis.Length])
-            if (_saws.Dressing > 0 && !piece.IsTrueLow(axis))
-                piece = Dressed(piece, axis);
+        foreach (var axis in AcrossFirst)
+            piece = Dressed(piece, axis, corner.Of(axis));
         if (piece.Use != WorkpieceUse.Sheet)
         {
             piece.Use = WorkpieceUse.Chunk;
@@ -88,23 +92,37 @@ internal sealed class BreakdownWriter(Script script)
         _chunks.Add((piece, root));
     }
 
-    private Wood DressShared(Wood piece, SheetAxis axis)
+    private (Wood Gives, Wood? Leaves) BreakAt(Wood piece, SheetAxis axis, long at)
     {
-        var isInReach = piece.Size(axis.Other()) <= _saws.TrackLength;
-        return _saws.Dressing > 0 && !piece.IsTrueLow(axis) && isInReach ? Dressed(piece, axis) : piece;
+        var (gives, leaves) = script.Break(piece, axis, at - piece.At(axis));
+        gives.Use = WorkpieceUse.Chunk;
+        if (leaves is not null)
+            leaves.Use = WorkpieceUse.Chunk;
+        return (gives, leaves);
     }
 
-    private Wood Dressed(Wood piece, SheetAxis axis)
+    private Wood DressShared(Wood piece, SheetAxis axis, long until) =>
+        piece.Size(axis.Other()) <= _saws.TrackLength ? Dressed(piece, axis, until) : piece;
+
+    /// <summary>The piece with its low edge true there; it may be already.</summary>
+    private Wood Dressed(Wood piece, SheetAxis axis, long until)
     {
-        var dressed = script.Dress(piece, axis);
+        if (piece.At(axis) == until)
+            return piece;
+        var dressed = script.Dress(piece, axis, until - piece.At(axis));
         dressed.Use = WorkpieceUse.Chunk;
         return dressed;
     }
 
-    /// <summary>What dressing has already taken off the low end.</summary>
-    private long Gone(Wood piece, SheetAxis axis) => piece.IsTrueLow(axis) ? _saws.Dressing : 0;
-
     private bool HasChunk(Rough rough) => rough.Leaves().Any(l => l.Region >= 0 && !_roots[l.Region].IsEmpty);
 
     private bool IsUsed(Rough leaf) => leaf.Held is not null || HasChunk(leaf);
+
+    /// <summary>Where the low edges of a chunk are once they are true.</summary>
+    private readonly record struct Corner(long X, long Y)
+    {
+        public long Of(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
+
+        public Corner With(SheetAxis axis, long at) => axis == SheetAxis.Length ? new(at, Y) : new(X, at);
+    }
 }

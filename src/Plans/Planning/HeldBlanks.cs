@@ -23,7 +23,7 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
         foreach (var (stock, rough) in _open)
         {
             foreach (var leaf in rough.Leaves().Where(l => l.IsOpen).ToList())
-                _breakdown.Reduce(leaf);
+                _breakdown.Reduce(leaf, stock);
             layout.Add(SheetLayout.Open(stock, rough, job.Saws));
         }
     }
@@ -36,8 +36,8 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
             from leaf in sheet.Rough.Leaves()
             where leaf.IsOpen
             from turn in ItemFindings.Turns(blank, sheet.Stock)
-            where turn.X <= leaf.X && turn.Y <= leaf.Y && CanCut(leaf, turn)
-            orderby Math.Min(leaf.X - turn.X, leaf.Y - turn.Y)
+            where Takes(leaf, turn)
+            orderby Math.Min(leaf.X.Size - turn.X, leaf.Y.Size - turn.Y)
             select (sheet.Stock, leaf, turn);
         var spot = spots.FirstOrDefault();
         if (spot.leaf is null)
@@ -58,19 +58,28 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
         {
             if (_taken[stock.Index] >= stock.Quantity)
                 continue;
-            var rough = new Rough(stock.X, stock.Y);
-            var turn = ItemFindings
-                .Turns(blank, stock)
-                .FirstOrDefault(t => t.X <= rough.X && t.Y <= rough.Y && CanCut(rough, t));
-            if (turn is null)
+            if (PlaceOnFresh(blank, stock))
+                return true;
+        }
+        return false;
+    }
+
+    private bool PlaceOnFresh(Item blank, Stock stock)
+    {
+        foreach (var turn in ItemFindings.Turns(blank, stock))
+        {
+            if (_breakdown.OpenForBlank(stock, raw => Takes(raw, turn)) is not var (sheet, leaf))
                 continue;
-            Cut(rough, blank, turn, stock);
-            _open.Add((stock, rough));
+            Cut(leaf, blank, turn, stock);
+            _open.Add((stock, sheet));
             _taken[stock.Index]++;
             return true;
         }
         return false;
     }
+
+    private bool Takes(Rough leaf, Turn turn) =>
+        turn.X <= leaf.X.Room(job.Saws.Dressing) && turn.Y <= leaf.Y.Room(job.Saws.Dressing) && CanCut(leaf, turn);
 
     /// <summary>True when something else fits on no other kind of sheet, so that one of this kind is opened whatever happens.</summary>
     private bool IsTakenAnyway(Stock stock)
@@ -83,9 +92,9 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
     }
 
     private bool CanCut(Rough leaf, Turn turn) =>
-        (turn.X == leaf.X || leaf.Y <= job.Saws.TrackLength || turn.Y < leaf.Y)
-        && (turn.Y == leaf.Y || leaf.X <= job.Saws.TrackLength || turn.X < leaf.X)
-        && Math.Min(leaf.X, leaf.Y) <= job.Saws.TrackLength;
+        (turn.X == leaf.X.Size || leaf.Y.Size <= job.Saws.TrackLength || turn.Y < leaf.Y.Size)
+        && (turn.Y == leaf.Y.Size || leaf.X.Size <= job.Saws.TrackLength || turn.X < leaf.X.Size)
+        && Math.Min(leaf.X.Size, leaf.Y.Size) <= job.Saws.TrackLength;
 
     /// <summary>
     /// First the cut that leaves the larger piece whole, or the long side where a long part needs it, if the track reaches;
@@ -93,15 +102,15 @@ internal sealed class HeldBlanks(Job job, Layout layout, Random random)
     /// </summary>
     private void Cut(Rough leaf, Item blank, Turn turn, Stock stock)
     {
-        var kerf = job.Saws.TrackKerf;
-        var wantsX = IsTakenAnyway(stock) ? leaf.Y > leaf.X : (leaf.X - turn.X) * leaf.Y >= (leaf.Y - turn.Y) * leaf.X;
-        var lengthFirst = leaf.X > job.Saws.TrackLength || (wantsX && leaf.Y <= job.Saws.TrackLength);
+        var (x, y) = (leaf.X.Size, leaf.Y.Size);
+        var wantsX = IsTakenAnyway(stock) ? y > x : (double)(x - turn.X) * y >= (double)(y - turn.Y) * x;
+        var lengthFirst = x > job.Saws.TrackLength || (wantsX && y <= job.Saws.TrackLength);
         SheetAxis[] axes = lengthFirst ? [SheetAxis.Length, SheetAxis.Width] : [SheetAxis.Width, SheetAxis.Length];
         foreach (var axis in axes)
         {
-            if (leaf.Size(axis) == turn.Size(axis))
+            if (leaf.Side(axis).Size == turn.Size(axis))
                 continue;
-            leaf.Split(axis, turn.Size(axis), kerf);
+            leaf.Split(axis, turn.Size(axis), job.Saws);
             leaf = leaf.First!;
         }
         leaf.Held = blank;

@@ -6,10 +6,10 @@ namespace Nookwright.Planning;
 /// <summary>Why a part or a run can be cut from no sheet there is, and what would make it possible.</summary>
 internal static class ItemFindings
 {
-    /// <summary>Null when some sheet will do, as far as sizes, figure and saws go.</summary>
+    /// <summary>Null when some sheet will do, as far as sizes, figure, bad areas and saws go.</summary>
     public static Finding? Of(Item item, CutRun? run, CutRequest request, SawNumbers saws, IReadOnlyList<Stock> stocks)
     {
-        var subject = new Subject(item, run, request);
+        var subject = new ItemSubject(item, run, request, saws);
         if (subject.Smallest <= 0)
             return subject.Finding("cutting.no-size", "has a side of no size; give it one above zero.");
         var ours = stocks.Where(s => s.Material == item.Material).ToList();
@@ -18,88 +18,63 @@ internal static class ItemFindings
                 "cutting.no-sheet-of-material",
                 $"is of {item.Material}, and there is no such sheet in stock; add one."
             );
+        ours.RemoveAll(s => !item.MayComeFrom(s));
+        if (ours.Count == 0)
+            return subject.NotFromPin();
+        if (ours.All(s => !CanSquare(s, saws)))
+            return subject.NotSquared(ours[0]);
         if (!ours.Any(stock => Fits(item, stock, saws, request.Rules)))
-            return subject.TooLarge(ours, saws);
-        if (
-            !ours.Any(stock =>
-                Turns(item, stock).Any(turn => Fits(turn, stock, saws, request.Rules) && IsInReach(turn, saws))
-            )
-        )
-            return subject.Finding("cutting.part-beyond-saws", subject.ReachMessage(saws));
+            return subject.TooLarge(ours);
+        if (!ours.Any(stock => Turns(item, stock).Any(turn => IsClear(turn, stock, saws, request.Rules))))
+            return subject.OnBadAreas(ours);
+        if (!ours.Any(stock => Turns(item, stock).Any(turn => IsCut(turn, stock, saws, request.Rules))))
+            return subject.BeyondSaws(ours);
         return null;
     }
 
-    /// <summary>The ways an item may lie on a sheet.</summary>
+    /// <summary>The ways an item may lie on a sheet; none when it is pinned to another.</summary>
     public static IEnumerable<Turn> Turns(Item item, Stock stock) =>
-        item.Turns.Where(t => t.Figure || !stock.Piece.HasFigure);
+        item.MayComeFrom(stock) ? item.Turns.Where(t => t.Figure || !stock.Piece.HasFigure) : [];
 
     /// <summary>True when the item can lie on a sheet of this kind, dressing included.</summary>
     public static bool Fits(Item item, Stock stock, SawNumbers saws, CutRules rules) =>
-        Turns(item, stock).Any(turn => Fits(turn, stock, saws, rules));
+        Turns(item, stock).Any(turn => Fits(turn, Rough.Of(stock, saws), saws, rules));
 
-    private static bool Fits(Turn turn, Stock stock, SawNumbers saws, CutRules rules) =>
-        FitsOne(turn.X, stock.X, turn.MatchX && turn.SetX >= 0, turn, saws, rules)
-        && FitsOne(turn.Y, stock.Y, turn.MatchY && turn.SetY >= 0, turn, saws, rules);
+    /// <summary>True when a sheet of this kind is square, or the track reaches to square it.</summary>
+    public static bool CanSquare(Stock stock, SawNumbers saws) =>
+        !stock.Piece.OutOfSquare.IsPositive
+        || (stock.Y <= saws.TrackLength && (stock.X <= saws.TrackLength || Rough.Of(stock, saws).Y.At == 0));
 
-    private static bool FitsOne(long size, long sheet, bool isMatched, Turn turn, SawNumbers saws, CutRules rules)
+    private static bool Fits(Turn turn, Rough raw, SawNumbers saws, CutRules rules) =>
+        FitsOne(turn.X, raw.X, turn.MatchX && turn.SetX >= 0, turn, saws, rules)
+        && FitsOne(turn.Y, raw.Y, turn.MatchY && turn.SetY >= 0, turn, saws, rules);
+
+    private static bool FitsOne(long size, RawSide raw, bool isMatched, Turn turn, SawNumbers saws, CutRules rules)
     {
         var isBlank = turn is { SetX: < 0, SetY: < 0 };
-        var need = isBlank ? size : size + (2 * saws.Dressing);
+        var room = isBlank ? raw.Room(saws.Dressing) : raw.Usable;
         var mustBeCut = saws.Dressing == 0 && isMatched && rules.VisitsFirst && !isBlank;
-        return mustBeCut ? need < sheet : need <= sheet;
+        return mustBeCut ? size < room : size <= room;
     }
 
-    private static bool IsInReach(Turn turn, SawNumbers saws) =>
-        turn is { SetX: < 0, SetY: < 0 }
-        || (CanSet(turn, saws) && saws.CanHandle(Rough(turn.X, saws), Rough(turn.Y, saws)));
+    private static bool IsClear(Turn turn, Stock stock, SawNumbers saws, CutRules rules) =>
+        BadParting.Clear(Rough.Of(stock, saws), stock, saws).Any(raw => Fits(turn, raw, saws, rules));
 
-    private static bool CanSet(Turn turn, SawNumbers saws) =>
-        turn.Along is null
-            ? saws.CanSet(turn.X) && saws.CanSet(turn.Y)
-            : saws.CanSet(turn.Size(turn.Along.Axis.Other()))
-                && turn.Along.Segments.SelectMany(s => s).All(m => saws.CanSet(m.Size));
+    private static bool IsCut(Turn turn, Stock stock, SawNumbers saws, CutRules rules) =>
+        IsClear(turn, stock, saws, rules)
+        && CanSquare(stock, saws)
+        && (turn is { SetX: < 0, SetY: < 0 } || (CanSet(turn, saws) && ItemSubject.IsHandled(turn, stock, saws)));
 
-    private static long Rough(long size, SawNumbers saws) => size + (2 * saws.Dressing);
+    /// <summary>True when the saws reach its sizes, and the crosscut guide takes it where the stop has to be used.</summary>
+    public static bool CanSet(Turn turn, SawNumbers saws) =>
+        turn.Along is { } line
+            ? saws.CanSet(turn.Size(line.Axis.Other()))
+                && line.Segments.SelectMany(s => s)
+                    .All(m => saws.CanSet(m.Size) && saws.CanCut(m.Size, turn.Size(line.Axis.Other())))
+            : saws.CanSet(turn.X) && saws.CanSet(turn.Y) && IsGuided(turn, saws);
 
-    private sealed record Subject(Item Item, CutRun? Run, CutRequest Request)
-    {
-        public long Smallest =>
-            Item.Parts.Select(p => Request.Parts[p]).Min(p => Math.Min(p.Length.Nanometres, p.Width.Nanometres));
-
-        private string Say(long nanometres) => Request.Say(new(nanometres));
-
-        private string Name => Run is null ? Request.Parts[Item.Parts[0]].Id : $"{Run.Id} (running grain)";
-
-        public Finding TooLarge(List<Stock> stocks, SawNumbers saws)
-        {
-            var largest = stocks.MaxBy(s => s.Area)!.Piece;
-            var turn = Item.Turns.FirstOrDefault(t => t.Figure) ?? Item.Turns[0];
-            var margin = new Measure.Length(2 * saws.Dressing);
-            var rule = Run is null ? "cutting.part-larger-than-sheet" : "cutting.run-longer-than-sheet";
-            return Finding(
-                rule,
-                $"needs {Say(turn.X)} along the figure by {Say(turn.Y)} across, and the largest sheet of {Item.Material} gives "
-                    + $"{Request.Say(largest.Length - margin)} by {Request.Say(largest.Width - margin)} after dressing; "
-                    + (
-                        Run is null
-                            ? "make it smaller, join it from two, let it be turned, or add a larger sheet."
-                            : "split the run, or add a larger sheet."
-                    )
-            );
-        }
-
-        public string ReachMessage(SawNumbers saws) =>
-            Item.Turns.FirstOrDefault(turn => CanSet(turn, saws)) is { } turn
-                ? $"needs a chunk of {Say(Rough(turn.X, saws))} by {Say(Rough(turn.Y, saws))} with its rough edges, and one person "
-                    + $"handles {Say(saws.ChunkLength)} by {Say(saws.ChunkWidth)} with a track of {Say(saws.TrackLength)}; join it "
-                    + "from two, or raise the shop's chunk length, chunk width or track length."
-                : $"has a side beyond the saws: the fence reaches {Say(saws.RipReach)} and the stop {Say(saws.CrosscutReach)}; "
-                    + "join it from two, or raise the shop's rip reach or crosscut reach.";
-
-        public Finding Finding(string rule, string what)
-        {
-            IEnumerable<string> parts = Item.Parts.Select(p => Request.Parts[p].Id);
-            return new(rule, Severity.MustMend, $"{Name} {what}", Run is null ? [.. parts] : [Run.Id, .. parts]);
-        }
-    }
+    /// <summary>One cut is made from a chunk that is wider than the part by its dressing, the other from the strip.</summary>
+    private static bool IsGuided(Turn turn, SawNumbers saws) =>
+        (saws.CanCut(turn.X, turn.Y + saws.Dressing) && saws.CanCut(turn.Y, turn.X))
+        || (saws.CanCut(turn.Y, turn.X + saws.Dressing) && saws.CanCut(turn.X, turn.Y));
 }

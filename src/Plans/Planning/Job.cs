@@ -64,6 +64,12 @@ internal sealed record SawNumbers(
     long ChunkWidth
 )
 {
+    /// <summary>How wide a piece the crosscut guide takes.</summary>
+    public long CrosscutWidth { get; private init; } = Far;
+
+    /// <summary>The heaviest chunk in kilograms; null for no limit.</summary>
+    public decimal? ChunkKilograms { get; private init; }
+
     private const long Far = 1_000_000_000_000_000; // a thousand kilometres, in nanometres
 
     /// <summary>The gap a rough cut leaves between usable wood on its two sides.</summary>
@@ -79,18 +85,28 @@ internal sealed record SawNumbers(
             Math.Min(Far, saws.TrackLength.Nanometres),
             Math.Min(Far, saws.ChunkLength.Nanometres),
             Math.Min(Far, saws.ChunkWidth.Nanometres)
-        );
+        )
+        {
+            CrosscutWidth = Math.Min(Far, saws.CrosscutWidth?.Nanometres ?? Far),
+            ChunkKilograms = saws.ChunkKilograms,
+        };
 
     /// <summary>True when the rip fence or the crosscut stop can be set to this distance.</summary>
     public bool CanSet(long distance) => distance <= Math.Max(RipReach, CrosscutReach);
 
-    /// <summary>True when a rough piece of this size can be dressed with the track and, dressed, be handled at the table saw.</summary>
-    public bool CanHandle(long x, long y)
+    /// <summary>True when a piece this wide across the cut can be sized at a distance: at the fence, or at the stop if its guide takes it.</summary>
+    public bool CanCut(long distance, long across) => distance <= RipReach || across <= CrosscutWidth;
+
+    /// <summary>True when a raw piece can be dressed with the track and, dressed, be handled at the table saw.</summary>
+    public bool CanHandle(Rough raw, Stock stock)
     {
-        var (longer, shorter) = (Math.Max(x, y), Math.Min(x, y));
-        var isHandled = longer - Dressing <= ChunkLength && shorter - Dressing <= ChunkWidth;
-        return isHandled && (Dressing == 0 || longer <= TrackLength);
+        var isDressed = (raw.Y.Low == 0 || raw.X.Size <= TrackLength) && (raw.X.Low == 0 || raw.Y.Size <= TrackLength);
+        return isDressed && CanHandle(raw.X.Handled, raw.Y.Handled, stock);
     }
+
+    /// <summary>True when one person handles a piece of this size at the table saw.</summary>
+    public bool CanHandle(long x, long y, Stock stock) =>
+        Math.Max(x, y) <= ChunkLength && Math.Min(x, y) <= ChunkWidth && !(stock.Kilograms(x, y) > ChunkKilograms);
 }
 
 /// <summary>A kind of sheet.</summary>
@@ -103,6 +119,9 @@ internal sealed record Stock(int Index, StockPiece Piece, string Material)
     public long Area => (X / 1000) * (Y / 1000);
 
     public int Quantity => Piece.Quantity ?? int.MaxValue;
+
+    /// <summary>What a piece of it weighs; null when nobody knows.</summary>
+    public decimal? Kilograms(long x, long y) => Piece.KilogramsPerSquareMetre * x * y / 1_000_000_000_000_000_000m;
 }
 
 /// <summary>Something the search places whole: a part, a run, or a held blank.</summary>
@@ -116,12 +135,18 @@ internal sealed record Item(int Id, string Material, IReadOnlyList<int> Parts, I
     /// <summary>The ways it may lie on a sheet, numbered.</summary>
     public IReadOnlyList<Turn> Turns { get; } = [.. Turns.Select((turn, number) => turn with { Number = number })];
 
+    /// <summary>The stock it is pinned to; null for any of its material.</summary>
+    public string? From { get; init; }
+
     /// <summary>In square micrometres, so that sums of large sheets stay within a long.</summary>
     public long Area { get; } = (Turns[0].X / 1000) * (Turns[0].Y / 1000);
 
     public long LongSide { get; } = Math.Max(Turns[0].X, Turns[0].Y);
 
     public long ShortSide { get; } = Math.Min(Turns[0].X, Turns[0].Y);
+
+    /// <summary>True when a stock is of its material and it is not pinned to another.</summary>
+    public bool MayComeFrom(Stock stock) => stock.Material == Material && (From is null || From == stock.Piece.Id);
 }
 
 /// <summary>One way an item may lie.</summary>

@@ -70,6 +70,7 @@ internal sealed class JobReader
 
     private void AddIfPossible(List<Item> list, Item item, CutRun? run)
     {
+        item = item with { From = item.Parts.Select(p => _request.Parts[p].From).FirstOrDefault(f => f is not null) };
         var trouble = ItemFindings.Of(item, run, _request, _saws, _stocks);
         if (trouble is not null)
             _findings.Add(trouble);

@@ -3,12 +3,14 @@ using Nookwright.Cutting;
 namespace Nookwright.Planning;
 
 /// <summary>A raw rectangle in the tree of one sheet's rough cuts: split by the track saw, or left as a region, a held blank, or spare.</summary>
-/// <remarks>Sizes are of the raw wood, dressing margins included. Settled once the sheet is opened; copies of a layout share it.</remarks>
-internal sealed class Rough(long x, long y)
+/// <remarks>Settled once the sheet is opened; copies of a layout share it.</remarks>
+internal sealed class Rough(RawSide x, RawSide y)
 {
-    public long X { get; } = x;
+    /// <summary>Along the sheet.</summary>
+    public RawSide X { get; } = x;
 
-    public long Y { get; } = y;
+    /// <summary>Across it.</summary>
+    public RawSide Y { get; } = y;
 
     /// <summary>Which way a split is measured.</summary>
     public SheetAxis Axis { get; private set; }
@@ -26,9 +28,24 @@ internal sealed class Rough(long x, long y)
     /// <summary>The number of the region of sizing cuts in it, or -1.</summary>
     public int Region { get; set; } = -1;
 
-    public bool IsOpen => First is null && Held is null && Region < 0;
+    /// <summary>True when nothing may be cut from it.</summary>
+    public bool IsBad { get; set; }
 
-    public long Size(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
+    public bool IsOpen => First is null && Held is null && Region < 0 && !IsBad;
+
+    /// <summary>A whole sheet; one out of square is squared first, and this is what is left of it then.</summary>
+    public static Rough Of(Stock stock, SawNumbers saws)
+    {
+        var trusts = stock.Piece.TrustsEdges;
+        var (low, high) = trusts ? (0, Math.Min(RawSide.Hair, saws.Dressing)) : (saws.Dressing, saws.Dressing);
+        if (!stock.Piece.OutOfSquare.IsPositive)
+            return new(new(0, stock.X, low, high), new(0, stock.Y, low, high));
+        // Even the least squaring is a cut with its kerf.
+        var end = Math.Max(saws.Dressing + stock.Piece.OutOfSquare.Nanometres, saws.TrackKerf + RawSide.Hair);
+        return new(new(end, stock.X - end, 0, end), new(low, stock.Y - low, 0, high));
+    }
+
+    public RawSide Side(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
 
     /// <summary>The same rough cuts, kept for the items of another job.</summary>
     public Rough As(Func<Item, Item> now) =>
@@ -46,12 +63,14 @@ internal sealed class Rough(long x, long y)
     public IEnumerable<Rough> Leaves() => First is null ? [this] : First.Leaves().Concat(Second?.Leaves() ?? []);
 
     /// <summary>Cuts it at a distance from its low edge; what the kerf leaves beyond may be nothing.</summary>
-    public void Split(SheetAxis axis, long at, long kerf)
+    public void Split(SheetAxis axis, long at, SawNumbers saws)
     {
         (Axis, At) = (axis, at);
-        First = axis == SheetAxis.Length ? new(at, Y) : new(X, at);
-        var rest = Size(axis) - at - kerf;
-        if (rest > 0)
-            Second = axis == SheetAxis.Length ? new(rest, Y) : new(X, rest);
+        var side = Side(axis);
+        First = With(axis, side.Before(at, saws.Dressing));
+        if (side.Size - at - saws.TrackKerf > 0)
+            Second = With(axis, side.Beyond(at + saws.TrackKerf, saws.Dressing));
     }
+
+    private Rough With(SheetAxis axis, RawSide side) => axis == SheetAxis.Length ? new(side, Y) : new(X, side);
 }

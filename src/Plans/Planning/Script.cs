@@ -39,12 +39,12 @@ internal sealed class Script(Job job)
             _visits.RemoveAt(_visits.Count - 1);
     }
 
-    /// <summary>Dresses the low edge along an axis with the track saw; gives the dressed piece.</summary>
-    public Wood Dress(Wood piece, SheetAxis axis)
+    /// <summary>Dresses so much off the low edge along an axis with the track saw; gives the dressed piece.</summary>
+    public Wood Dress(Wood piece, SheetAxis axis, long off)
     {
-        var sliver = Math.Max(0, job.Saws.Dressing - job.Saws.TrackKerf);
-        var gives = sliver == 0 ? null : Known(piece.Slice(axis, 0, sliver, false));
-        var leaves = Known(piece.Slice(axis, job.Saws.Dressing, piece.Size(axis), true));
+        var sliver = Math.Max(0, off - job.Saws.TrackKerf);
+        var gives = sliver == 0 ? null : Known(piece.Slice(axis, 0, sliver));
+        var leaves = Known(piece.Slice(axis, off, piece.Size(axis)));
         Record(_breakdown, new(CutKind.Dressing, piece, axis, sliver, gives, leaves));
         return leaves;
     }
@@ -80,10 +80,9 @@ internal sealed class Script(Job job)
         long kerf
     )
     {
-        var isTrue = kind != CutKind.Breakdown;
-        var gives = Known(piece.Slice(axis, 0, distance, false));
+        var gives = Known(piece.Slice(axis, 0, distance));
         var rest = piece.Size(axis) - distance - kerf;
-        var leaves = rest > 0 ? Known(piece.Slice(axis, distance + kerf, piece.Size(axis), isTrue)) : null;
+        var leaves = rest > 0 ? Known(piece.Slice(axis, distance + kerf, piece.Size(axis))) : null;
         Record(list, new(kind, piece, axis, distance, gives, leaves));
         return (gives, leaves);
     }

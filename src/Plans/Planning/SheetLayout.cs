@@ -82,13 +82,12 @@ internal sealed class SheetLayout
     public static SheetLayout Open(Stock stock, Rough rough, SawNumbers saws)
     {
         var roots = new List<Cell>();
-        foreach (var leaf in rough.Leaves().Where(l => l.IsOpen && saws.CanHandle(l.X, l.Y)))
+        foreach (var leaf in rough.Leaves().Where(l => l.IsOpen && saws.CanHandle(l, stock)))
         {
-            var margin = 2 * saws.Dressing;
-            if (leaf.X <= margin || leaf.Y <= margin)
+            if (leaf.X.Usable <= 0 || leaf.Y.Usable <= 0)
                 continue;
             leaf.Region = roots.Count;
-            roots.Add(NewRoot(leaf.X - margin, leaf.Y - margin));
+            roots.Add(NewRoot(leaf.X.Usable, leaf.Y.Usable));
         }
         var sheet = new SheetLayout(stock, rough, roots.Count);
         roots.CopyTo(sheet._cells);

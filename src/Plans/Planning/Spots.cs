@@ -34,6 +34,8 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     /// <summary>The better of the best spot in a sheet and what is known already.</summary>
     public Spot Better(Item item, SheetLayout sheet, in Spot known)
     {
+        if (!item.MayComeFrom(sheet.Stock))
+            return known;
         var best = known;
         foreach (var turn in Turns(item, sheet.Stock))
             if (turn.X <= sheet.MostX && turn.Y <= sheet.MostY)

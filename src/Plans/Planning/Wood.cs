@@ -22,25 +22,16 @@ internal sealed class Wood(int sheet, long x, long y, long sizeX, long sizeY)
 
     public int Sheet => sheet;
 
-    /// <summary>True when its low edge has been dressed: along the sheet, across it.</summary>
-    public (bool X, bool Y) TrueLow { get; init; }
-
     public long Size(SheetAxis axis) => axis == SheetAxis.Length ? sizeX : sizeY;
 
-    public bool IsTrueLow(SheetAxis axis) => axis == SheetAxis.Length ? TrueLow.X : TrueLow.Y;
+    /// <summary>Where its low edge is on the sheet.</summary>
+    public long At(SheetAxis axis) => axis == SheetAxis.Length ? x : y;
 
     /// <summary>The piece from one distance to another along an axis.</summary>
-    public Wood Slice(SheetAxis axis, long from, long to, bool isTrue)
-    {
-        var isX = axis == SheetAxis.Length;
-        var low =
-            from == 0 && !isTrue ? TrueLow
-            : isX ? (isTrue, TrueLow.Y)
-            : (TrueLow.X, isTrue);
-        return isX
-            ? new(sheet, x + from, y, to - from, sizeY) { TrueLow = low }
-            : new(sheet, x, y + from, sizeX, to - from) { TrueLow = low };
-    }
+    public Wood Slice(SheetAxis axis, long from, long to) =>
+        axis == SheetAxis.Length
+            ? new(sheet, x + from, y, to - from, sizeY)
+            : new(sheet, x, y + from, sizeX, to - from);
 
     public Workpiece ToWorkpiece() =>
         new(Id, sheet, new Length(x), new Length(y), new Length(sizeX), new Length(sizeY), Use, Part);

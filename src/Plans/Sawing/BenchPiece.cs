@@ -1,11 +1,16 @@
+using System.Collections.Immutable;
 using Nookwright.Cutting;
 using Nookwright.Measure;
 
 namespace Nookwright.Sawing;
 
 /// <summary>An edge of a rectangle on the virtual saw's bench.</summary>
-/// <param name="IsTrue">True when it may be measured from.</param>
-internal readonly record struct BenchEdge(bool IsTrue);
+/// <param name="ToGo">What must come off it, kerf included, before it may be measured from; zero for a true edge.</param>
+internal readonly record struct BenchEdge(Length ToGo)
+{
+    /// <summary>True when it may be measured from.</summary>
+    public bool IsTrue => ToGo == Length.Zero;
+}
 
 /// <summary>One way of a piece on the bench: where it lies on its sheet, its two edges, and the visit that gave its size.</summary>
 /// <param name="At">From the sheet's corner.</param>
@@ -17,6 +22,9 @@ internal readonly record struct BenchSide(Length At, Length Size, BenchEdge Low,
 {
     /// <summary>One past its high edge.</summary>
     public Length End => At + Size;
+
+    /// <summary>What is left of it once both edges are true.</summary>
+    public Length Usable => Size - Low.ToGo - High.ToGo;
 }
 
 /// <summary>A piece on the virtual saw's bench.</summary>
@@ -27,6 +35,12 @@ internal readonly record struct BenchSide(Length At, Length Size, BenchEdge Low,
 /// <param name="HasBeenAtVisit">True when a visit has cut it or what it came from.</param>
 internal sealed record BenchPiece(string Id, int Sheet, BenchSide X, BenchSide Y, bool HasBeenAtVisit)
 {
+    /// <summary>The pieces it came from, itself among them, that a sizing cut took off: strips, each made by one setting.</summary>
+    public ImmutableHashSet<string> Strips { get; init; } = [];
+
+    /// <summary>In square metres.</summary>
+    public decimal SquareMetres => (decimal)X.Size.Nanometres * Y.Size.Nanometres / 1_000_000_000_000_000_000m;
+
     /// <summary>One of its two ways.</summary>
     public BenchSide Side(SheetAxis axis) => axis == SheetAxis.Length ? X : Y;
 
@@ -36,6 +50,16 @@ internal sealed record BenchPiece(string Id, int Sheet, BenchSide X, BenchSide Y
     /// <summary>The same piece with one way changed and another name.</summary>
     public BenchPiece With(SheetAxis axis, BenchSide side, string id, bool atVisit) =>
         axis == SheetAxis.Length
-            ? new(id, Sheet, side, Y, HasBeenAtVisit || atVisit)
-            : new(id, Sheet, X, side, HasBeenAtVisit || atVisit);
+            ? this with
+            {
+                Id = id,
+                X = side,
+                HasBeenAtVisit = HasBeenAtVisit || atVisit,
+            }
+            : this with
+            {
+                Id = id,
+                Y = side,
+                HasBeenAtVisit = HasBeenAtVisit || atVisit,
+            };
 }

@@ -65,7 +65,8 @@ internal sealed class RoundsSaw
 
     private static string? Lay(SawBench bench, CutRound round)
     {
-        return round.Plan.Sheets.Select(bench.Lay).FirstOrDefault(t => t is not null);
+        var kinds = round.Asked.Stock.ToDictionary(s => s.Id);
+        return round.Plan.Sheets.Select(s => bench.Lay(s, kinds[s.Stock])).FirstOrDefault(t => t is not null);
     }
 
     /// <summary>What earlier rounds left is there as it was left, and what is kept for a part is not touched before that part is due.</summary>
@@ -79,7 +80,7 @@ internal sealed class RoundsSaw
                 return $"{stock.LeftAs} was left as {piece.X.Size} × {piece.Y.Size}, and not as {stock.Length} × {stock.Width}.";
             if (StillKeptFor(_records[piece.Id], round) is { } waiting)
                 return $"{piece.Id} is kept for {waiting}, which still waits.";
-            bench.Bring(piece, _records[piece.Id].Use == WorkpieceUse.Held);
+            bench.Bring(piece, stock, _records[piece.Id].Use == WorkpieceUse.Held);
         }
         return null;
     }

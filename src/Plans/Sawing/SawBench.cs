@@ -9,40 +9,44 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
 {
     private readonly Dictionary<string, BenchPiece> _here = [];
     private readonly HashSet<string> _seen = [];
+    private readonly Dictionary<int, decimal?> _mass = [];
 
     /// <summary>What lies on the bench.</summary>
     public IReadOnlyDictionary<string, BenchPiece> Here => _here;
 
-    /// <summary>A shop that dresses nothing measures from any straight edge, the sheet's own and the track saw's.</summary>
-    private bool TrustsEdges => saws.Dressing == Length.Zero;
+    /// <summary>An edge the track saw has cut to a pencil line; a shop that dresses nothing measures from any straight edge.</summary>
+    private BenchEdge RoughEdge => new(saws.Dressing);
 
     /// <summary>A piece the plan lists and no cut made so far has given, nor was it laid here; null when there is none.</summary>
     public string? NeverSeen => records.Keys.FirstOrDefault(id => !_seen.Contains(id));
 
-    /// <summary>Lays a whole sheet on the bench; its factory edges are true only where the shop trusts them.</summary>
+    /// <summary>Lays a whole sheet on the bench; its factory edges are true only where they are trusted and square.</summary>
     /// <returns>Why it is not the sheet the plan says, as a sentence; or null.</returns>
-    public string? Lay(PlanSheet sheet)
+    public string? Lay(PlanSheet sheet, StockPiece stock)
     {
-        var edge = new BenchEdge(TrustsEdges);
+        var side = stock.TrustsEdges ? new BenchEdge(Length.Zero) : RoughEdge;
+        var end = stock.OutOfSquare.IsPositive ? new BenchEdge(saws.Dressing + stock.OutOfSquare) : side;
+        _mass[sheet.Number] = stock.KilogramsPerSquareMetre;
         if (_here.ContainsKey(sheet.Workpiece))
             return $"Two sheets are called {sheet.Workpiece}.";
         return Add(
             new(
                 sheet.Workpiece,
                 sheet.Number,
-                new(Length.Zero, sheet.Length, edge, edge, null),
-                new(Length.Zero, sheet.Width, edge, edge, null),
+                new(Length.Zero, sheet.Length, end, end, null),
+                new(Length.Zero, sheet.Width, side, side, null),
                 false
             )
         );
     }
 
     /// <summary>Brings a piece that an earlier round left. A blank keeps the edges it was put away with; no edge of an offcut is measured from undressed.</summary>
-    public void Bring(BenchPiece piece, bool isBlank)
+    public void Bring(BenchPiece piece, StockPiece stock, bool isBlank)
     {
-        BenchEdge Edge(BenchEdge was) => isBlank && was.IsTrue ? was : new(TrustsEdges);
-        BenchSide Rough(BenchSide side) => new(side.At, side.Size, Edge(side.Low), Edge(side.High), null);
-        _here[piece.Id] = new(piece.Id, piece.Sheet, Rough(piece.X), Rough(piece.Y), false);
+        BenchEdge Edge(BenchEdge was) => isBlank && was.IsTrue ? was : new(Length.Max(was.ToGo, RoughEdge.ToGo));
+        BenchSide Left(BenchSide side) => new(side.At, side.Size, Edge(side.Low), Edge(side.High), null);
+        _mass[piece.Sheet] = stock.KilogramsPerSquareMetre;
+        _here[piece.Id] = new(piece.Id, piece.Sheet, Left(piece.X), Left(piece.Y), false);
     }
 
     /// <summary>Makes one cut; the sentence says why it cannot be made, or is null.</summary>
@@ -84,9 +88,18 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
             return "a visit is made with the fence or the stop.";
         if (visit.Setting > reach)
             return $"the {visit.Saw} cannot be set to {visit.Setting}: it reaches {reach}.";
+        if (visit.Saw == Saw.Stop && across > saws.CrosscutWidth)
+            return $"{piece.Id} is {across} wide, and the crosscut guide takes {saws.CrosscutWidth}.";
+        return Handling(piece);
+    }
+
+    private string? Handling(BenchPiece piece)
+    {
         var (longer, shorter) = (Length.Max(piece.X.Size, piece.Y.Size), Length.Min(piece.X.Size, piece.Y.Size));
-        return longer > saws.ChunkLength || shorter > saws.ChunkWidth
-            ? $"{piece.Id} is {longer} × {shorter}, more than one person handles ({saws.ChunkLength} × {saws.ChunkWidth})."
+        if (longer > saws.ChunkLength || shorter > saws.ChunkWidth)
+            return $"{piece.Id} is {longer} × {shorter}, more than one person handles ({saws.ChunkLength} × {saws.ChunkWidth}).";
+        return _mass[piece.Sheet] * piece.SquareMetres is { } mass && mass > saws.ChunkKilograms
+            ? $"{piece.Id} weighs {mass:0.0} kg, more than one person handles ({saws.ChunkKilograms} kg)."
             : null;
     }
 
@@ -101,37 +114,71 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
         return cut.Kind switch
         {
             CutKind.Dressing => Dressing(cut, side, visit),
-            CutKind.Breakdown => null,
+            CutKind.Breakdown => OffSquare(cut, side, beyond),
             _ => Measured(cut, side, beyond),
         };
     }
 
     private string? Dressing(SawCut cut, BenchSide side, Visit? visit)
     {
-        var off = TakenOff(cut, visit);
+        var (edge, _) = Edges(cut, side);
+        var off = TakenOff(cut, side, visit);
         if (off >= side.Size)
             return $"dressing {off} off leaves nothing of {cut.On}.";
-        return off < saws.Dressing ? $"only {off} is dressed off, and {saws.Dressing} makes an edge true." : null;
+        if (!off.IsPositive)
+            return $"that edge of {cut.On} is true already.";
+        return off < edge.ToGo ? $"only {off} is dressed off, and {edge.ToGo} makes that edge true." : null;
+    }
+
+    /// <summary>A rough cut may be measured from a rough edge, but not from an end that is out of square, nor run off one.</summary>
+    private string? OffSquare(SawCut cut, BenchSide side, Length beyond)
+    {
+        var (near, far) = Edges(cut, side);
+        if (near.ToGo > RoughEdge.ToGo)
+            return $"it is measured from an end of {cut.On} that is out of square.";
+        return beyond < far.ToGo - RoughEdge.ToGo ? $"it runs off the end of {cut.On} that is out of square." : null;
     }
 
     private string? Measured(SawCut cut, BenchSide side, Length beyond)
     {
-        var (near, far) = cut.From == FromEdge.Low ? (side.Low, side.High) : (side.High, side.Low);
+        var (near, far) = Edges(cut, side);
         if (!near.IsTrue)
             return $"it is measured from an edge of {cut.On} that is still rough.";
-        return !far.IsTrue && beyond < saws.Dressing
-            ? $"the far edge of {cut.On} is still rough, and only {beyond} of the {saws.Dressing} to be dressed off would go."
+        return beyond < far.ToGo
+            ? $"the far edge of {cut.On} is still rough, and only {beyond} of the {far.ToGo} to be dressed off would go."
             : null;
     }
+
+    private static (BenchEdge Near, BenchEdge Far) Edges(SawCut cut, BenchSide side) =>
+        cut.From == FromEdge.Low ? (side.Low, side.High) : (side.High, side.Low);
 
     private string? Put(SawCut cut, BenchPiece piece, Visit? visit)
     {
         var side = piece.Side(cut.Along);
-        var taken = cut.Kind == CutKind.Dressing ? TakenOff(cut, visit) : cut.Distance + Kerf(visit);
+        var taken = cut.Kind == CutKind.Dressing ? TakenOff(cut, side, visit) : cut.Distance + Kerf(visit);
         var left = side.Size - taken;
-        var isTrue = cut.Kind != CutKind.Breakdown || TrustsEdges;
-        return PutOne(cut.Gives, "gives", cut.Distance, GivesSide(cut, side, isTrue, visit), cut, piece, visit)
-            ?? PutOne(cut.Leaves, "leaves", left, LeavesSide(cut, side, left, isTrue), cut, piece, visit);
+        var edge = cut.Kind == CutKind.Breakdown ? RoughEdge : new(Length.Zero);
+        return PutOne(
+                cut.Gives,
+                "gives",
+                cut.Distance,
+                GivesSide(cut, side, edge, visit),
+                cut,
+                Given(piece, cut),
+                visit
+            ) ?? PutOne(cut.Leaves, "leaves", left, LeavesSide(cut, side, left, edge), cut, piece, visit);
+    }
+
+    /// <summary>What a sizing cut takes off is a strip from then on.</summary>
+    private static BenchPiece Given(BenchPiece piece, SawCut cut) =>
+        cut is { Kind: CutKind.Sizing, Gives: { } strip } ? piece with { Strips = piece.Strips.Add(strip) } : piece;
+
+    private static BenchSide GivesSide(SawCut cut, BenchSide side, BenchEdge edge, Visit? visit)
+    {
+        var sizedAt = cut.Kind == CutKind.Sizing ? visit!.Number : (int?)null;
+        return cut.From == FromEdge.Low
+            ? new(side.At, cut.Distance, side.Low, edge, sizedAt)
+            : new(side.End - cut.Distance, cut.Distance, edge, side.High, sizedAt);
     }
 
     private string? PutOne(
@@ -174,22 +221,14 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
                 + $"says {record.Length} × {record.Width} at {record.X}, {record.Y} on sheet {record.Sheet}.";
     }
 
-    private static BenchSide GivesSide(SawCut cut, BenchSide side, bool isTrue, Visit? visit)
-    {
-        var sizedAt = cut.Kind == CutKind.Sizing ? visit!.Number : (int?)null;
-        return cut.From == FromEdge.Low
-            ? new(side.At, cut.Distance, side.Low, new(isTrue), sizedAt)
-            : new(side.End - cut.Distance, cut.Distance, new(isTrue), side.High, sizedAt);
-    }
-
-    private static BenchSide LeavesSide(SawCut cut, BenchSide side, Length left, bool isTrue) =>
+    private static BenchSide LeavesSide(SawCut cut, BenchSide side, Length left, BenchEdge edge) =>
         cut.From == FromEdge.Low
-            ? new(side.End - left, left, new(isTrue), side.High, null)
-            : new(side.At, left, side.Low, new(isTrue), null);
+            ? new(side.End - left, left, edge, side.High, null)
+            : new(side.At, left, side.Low, edge, null);
 
-    /// <summary>The sliver and the kerf; with no sliver the blade takes just the dressing, or its kerf when that is less.</summary>
-    private Length TakenOff(SawCut cut, Visit? visit) =>
-        cut.Distance.IsPositive ? cut.Distance + Kerf(visit) : Length.Min(saws.Dressing, Kerf(visit));
+    /// <summary>The sliver and the kerf; with no sliver the blade takes just what is to go, or its kerf when that is less.</summary>
+    private Length TakenOff(SawCut cut, BenchSide side, Visit? visit) =>
+        cut.Distance.IsPositive ? cut.Distance + Kerf(visit) : Length.Min(Edges(cut, side).Near.ToGo, Kerf(visit));
 
     private Length Kerf(Visit? visit) => visit is null ? saws.TrackKerf : saws.TableKerf;
 

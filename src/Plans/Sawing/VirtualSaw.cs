@@ -21,7 +21,8 @@ public static class VirtualSaw
         if ((StockCheck.Trouble(plan, request) ?? VisitCheck.Trouble(plan, request)) is { } stock)
             return new(false, stock, null, repeats);
         var bench = new SawBench(request.Saws, plan.Workpieces.ToDictionary(p => p.Id));
-        if (plan.Sheets.Select(bench.Lay).FirstOrDefault(t => t is not null) is { } sheet)
+        var kinds = request.Stock.ToDictionary(s => s.Id);
+        if (plan.Sheets.Select(s => bench.Lay(s, kinds[s.Stock])).FirstOrDefault(t => t is not null) is { } sheet)
             return new(false, sheet, null, repeats);
         if (CutAll(bench, plan) is { } failed)
             return failed with { Repeats = repeats };

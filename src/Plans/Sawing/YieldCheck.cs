@@ -42,6 +42,7 @@ internal sealed class YieldCheck
                 _request.Runs.Except(heldRuns),
                 run => RunCheck.Trouble(run, [.. run.Parts.Where(_made.Contains).Select(Bench)], _request)
             )
+            ?? WishCheck.Trouble(_request, _plan, _bench)
             ?? MatchCheck.Trouble(_request, _plan, p => _made.Contains(p) ? (_made[p].Single(), Bench(p)) : null)
             ?? VisitCheck.Claims(
                 _plan.Visits.Where(v => v.Round == _plan.Visits[^1].Round),
@@ -116,8 +117,8 @@ internal sealed class YieldCheck
     }
 
     private bool Fits(CutPart part, BenchPiece piece) =>
-        (piece.X.Size >= part.Length && piece.Y.Size >= part.Width && Allows(part, MatchedSide.Length, piece))
-        || (piece.X.Size >= part.Width && piece.Y.Size >= part.Length && Allows(part, MatchedSide.Width, piece));
+        (piece.X.Usable >= part.Length && piece.Y.Usable >= part.Width && Allows(part, MatchedSide.Length, piece))
+        || (piece.X.Usable >= part.Width && piece.Y.Usable >= part.Length && Allows(part, MatchedSide.Width, piece));
 
     /// <summary>A run with a member that waits is kept in one piece, long enough for all members and the kerfs between them.</summary>
     private string? HeldRun(CutRun run)
@@ -128,7 +129,7 @@ internal sealed class YieldCheck
         var kerfs = _request.Saws.TableKerf * (parts.Count - 1);
         bool Fit(BenchPiece piece, bool alongX, MatchedSide side)
         {
-            var (along, across) = alongX ? (piece.X.Size, piece.Y.Size) : (piece.Y.Size, piece.X.Size);
+            var (along, across) = alongX ? (piece.X.Usable, piece.Y.Usable) : (piece.Y.Usable, piece.X.Usable);
             var sum = parts.Aggregate(kerfs, (total, p) => total + (side == MatchedSide.Length ? p.Length : p.Width));
             var height = parts.Max(p => side == MatchedSide.Length ? p.Width : p.Length);
             var other = side == MatchedSide.Length ? MatchedSide.Width : MatchedSide.Length;
@@ -162,7 +163,7 @@ internal sealed class YieldCheck
             ?? (
                 fits(piece)
                     ? null
-                    : $"{id} is kept as {piece.X.Size} × {piece.Y.Size}, which is less than {length} × {width} or lies against its figure."
+                    : $"{id} is kept as {piece.X.Size} × {piece.Y.Size}, which is less than {length} × {width} once its edges are true, or lies against its figure."
             );
     }
 }

@@ -87,7 +87,7 @@ public class VirtualSawRefuses
         var breakdown = Good.Breakdown.ToList();
         var at = breakdown.FindIndex(c => c.Kind == CutKind.Dressing);
         breakdown[at] = breakdown[at] with { Distance = Mm(1) };
-        Refused(Good with { Breakdown = breakdown }, "makes an edge true");
+        Refused(Good with { Breakdown = breakdown }, "makes that edge true");
     }
 
     [Fact]

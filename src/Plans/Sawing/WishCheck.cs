@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Nookwright.Cutting;
+
+namespace Nookwright.Sawing;
+
+/// <summary>Whether what was cut keeps to what is true of the sheets and to what the maker wishes: bad areas, pins, parts apart.</summary>
+internal sealed class WishCheck
+{
+    private readonly CutRequest _request;
+    private readonly Dictionary<string, CutPart> _parts;
+    private readonly Dictionary<int, StockPiece> _stocks;
+    private readonly List<(string For, BenchPiece Piece)> _pieces;
+
+    private WishCheck(CutRequest request, Plan plan, IReadOnlyDictionary<string, BenchPiece> bench)
+    {
+        _request = request;
+        _parts = request.Parts.ToDictionary(p => p.Id);
+        var kinds = request.Stock.ToDictionary(s => s.Id);
+        _stocks = plan.Sheets.ToDictionary(s => s.Number, s => kinds[s.Stock]);
+        _pieces =
+        [
+            .. plan
+                .Workpieces.Where(p => p.Use is WorkpieceUse.Part or WorkpieceUse.Held)
+                .Select(p => (p.Part!, bench[p.Id])),
+        ];
+    }
+
+    /// <summary>The first thing that is wrong, as a sentence; or null.</summary>
+    public static string? Trouble(CutRequest request, Plan plan, IReadOnlyDictionary<string, BenchPiece> bench)
+    {
+        var check = new WishCheck(request, plan, bench);
+        return check
+            ._pieces.Select(p => check.OnBad(p.For, p.Piece) ?? check.OffPin(p.For, p.Piece))
+            .Concat(request.Apart.Select(check.Together))
+            .FirstOrDefault(t => t is not null);
+    }
+
+    private string? OnBad(string id, BenchPiece piece)
+    {
+        var bad = _stocks[piece.Sheet].Bad.FirstOrDefault(b => Overlaps(b, piece));
+        return bad is null
+            ? null
+            : $"{id} lies on the bad area of sheet {piece.Sheet} at {bad.X}, {bad.Y}{(bad.Why is null ? "" : $" ({bad.Why})")}.";
+    }
+
+    private static bool Overlaps(Shop.BadArea bad, BenchPiece piece) =>
+        bad.X < piece.X.End && piece.X.At < bad.X + bad.Length && bad.Y < piece.Y.End && piece.Y.At < bad.Y + bad.Width;
+
+    private string? OffPin(string id, BenchPiece piece)
+    {
+        var stock = _stocks[piece.Sheet].Id;
+        var pinned = Members(id).FirstOrDefault(p => p.From is { } from && from != stock);
+        return pinned is null ? null : $"{pinned.Id} is to come from {pinned.From} and is cut from {stock}.";
+    }
+
+    /// <summary>The part, or the parts of a run that is kept in one piece.</summary>
+    private IEnumerable<CutPart> Members(string id) =>
+        _parts.TryGetValue(id, out var part)
+            ? [part]
+            : _request.Runs.First(r => r.Id == id).Parts.Select(p => _parts[p]);
+
+    private string? Together(CutApart apart)
+    {
+        var seen = new Dictionary<string, string>();
+        foreach (var (id, piece) in _pieces.Where(p => apart.Parts.Contains(p.For)))
+        {
+            var strips = piece.Strips.Remove(piece.Id);
+            if (strips.FirstOrDefault(seen.ContainsKey) is { } shared)
+                return $"{apart.Id}: {seen[shared]} and {id} come from one strip, {shared}.";
+            foreach (var strip in strips)
+                seen[strip] = id;
+        }
+        return null;
+    }
+}
