@@ -15,7 +15,7 @@ public sealed class PlanText(Plan plan, CutRequest request)
 
     /// <summary>The lines.</summary>
     public IEnumerable<string> Lines() =>
-        [Summary(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body()];
+        [Summary(), .. Proof(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body()];
 
     /// <summary>The lines after the summary.</summary>
     public IEnumerable<string> Body() => [.. Sheets(), .. LeftBefore(), .. plan.Visits.SelectMany(Visit)];
@@ -36,6 +36,8 @@ public sealed class PlanText(Plan plan, CutRequest request)
             yield return "";
         }
     }
+
+    private IEnumerable<string> Proof() => plan.Proof is { } proof ? [proof.Sentence] : [];
 
     private string Summary() =>
         $"{JobWords.Count(plan.Sheets.Count, "sheet")}, {JobWords.Count(plan.Visits.Count, "visit")} for "
