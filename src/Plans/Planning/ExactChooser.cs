@@ -14,6 +14,18 @@ internal sealed class ExactChooser(double most) : ISheetChooser
     public SheetChoice? Choose(SheetQuestion question, CancellationToken stop)
     {
         stop.ThrowIfCancellationRequested();
+        try
+        {
+            return Solved(question, stop);
+        }
+        catch (Exception e) when (e is DllNotFoundException or TypeInitializationException)
+        {
+            return null; // The solver has no native code for this machine: what the search has found stands.
+        }
+    }
+
+    private SheetChoice? Solved(SheetQuestion question, CancellationToken stop)
+    {
         var choice = new ChoiceModel(question);
         var solver = new CpSolver
         {

@@ -33,6 +33,9 @@ internal sealed class RuinAndRecreate(
     /// <summary>What the sheets of the best layout so far cost; the largest number while an item has no place.</summary>
     public long BestCost { get; private set; }
 
+    /// <summary>Gets to see every sheet on the way; null when nobody wants to.</summary>
+    public SheetPool? Pool { get; set; }
+
     /// <summary>The best layout so far.</summary>
     public Picture Best { get; private set; } = null!;
 
@@ -182,13 +185,23 @@ internal sealed class RuinAndRecreate(
         Recreate();
         var after = Missing();
         if (after <= Math.Max(limit, before))
+        {
+            OfferChanged();
             return after;
+        }
         layout.StepBack(_pictures, count);
         _sheets.RemoveRange(ours, _sheets.Count - ours);
         _window.RemoveRange(here, _window.Count - here);
         _waiting.Clear();
         _waiting.AddRange(_waitingBefore);
         return before;
+    }
+
+    private void OfferChanged()
+    {
+        if (Pool is not null)
+            foreach (var (sheet, _) in _pictures)
+                Pool.Offer(sheet);
     }
 
     /// <summary>The area without a place, less a little for free wood that lies together.</summary>

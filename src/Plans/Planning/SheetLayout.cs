@@ -122,6 +122,24 @@ internal sealed class SheetLayout
         return copy;
     }
 
+    /// <summary>The same sheet once more, its rules not yet in anybody's order.</summary>
+    public SheetLayout Fresh()
+    {
+        var fresh = Copy();
+        fresh.SwapRules([], 0, out _);
+        return fresh;
+    }
+
+    /// <summary>The cells that are items.</summary>
+    public List<int> Items()
+    {
+        List<int> items = [];
+        for (var cell = 0; cell < _top; cell++)
+            if (_cells[cell].Item >= 0)
+                items.Add(cell);
+        return items;
+    }
+
     /// <summary>Becomes like another picture of the same sheet; any other may serve as the picture.</summary>
     public void CopyFrom(SheetLayout other)
     {

@@ -166,6 +166,36 @@ public sealed class Commands : IDisposable
         Assert.Contains("Visit 1:", File.ReadAllText(Path.Combine(_folder, "plan.txt")));
     }
 
+    [Fact]
+    public void The_front_is_a_small_table_and_says_what_can_be_traded()
+    {
+        var asked = Asked.For("cut", "--parts", Parts(), "--stock", Stock(), "--front");
+        Assert.Equal(0, asked.Exit);
+        Assert.StartsWith("Nothing to trade", asked.Output);
+        Assert.Matches(@"\*\s+0\s+3\s+1\s", asked.Output);
+    }
+
+    [Fact]
+    public void The_front_in_JSON_marks_the_plan_that_is_chosen()
+    {
+        var front = Asked
+            .For("cut", "--parts", Parts(), "--stock", Stock(), "--front", "--extra-visits", "3", "--json")
+            .Json;
+        Assert.Equal("nookwright-front", (string?)front["format"]);
+        Assert.True((bool)front["plans"]![0]!["chosen"]!);
+        Assert.Equal(3, (int)front["extraVisits"]!);
+    }
+
+    [Theory]
+    [InlineData("0 or more", "--extra-visits", "-1")]
+    [InlineData("one end of the front", "--sheets-first", "--front")]
+    public void A_front_that_makes_no_sense_is_refused(string said, params string[] options)
+    {
+        var asked = Asked.For(["cut", "--parts", Parts(), "--stock", Stock(), .. options]);
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains(said, asked.Errors);
+    }
+
     private string Parts() => Write("parts.csv", "label,quantity,length,width\nside,2,30,22 1/2\nrail,3,30,14\n");
 
     private string Stock() => Write("stock.csv", "length,width\n96,48\n");
