@@ -208,6 +208,13 @@ internal sealed class SheetLayout
         _befores[BeforeCount++] = setting;
     }
 
+    /// <summary>Marks all settings noted from a place on: a free cut comes between.</summary>
+    public void MarkThrough(int from)
+    {
+        for (var i = from; i < BeforeCount; i++)
+            _befores[i] = Before.Through(_befores[i]);
+    }
+
     /// <summary>Takes other rules; returns those it had.</summary>
     public (int First, int Then)[] SwapRules((int First, int Then)[] rules, int count, out int had)
     {

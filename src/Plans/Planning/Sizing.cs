@@ -206,9 +206,17 @@ internal sealed class Sizing(Job job, SettingOrder order) : ISizing
     {
         for (var child = _cells[rest].First; child >= 0; child = _cells[child].Next)
             if (!AddCutsOf(child, start))
-                AddFirstOf(child, start);
+                AddThrough(child, start);
         if (_cells[rest].Rest is >= 0 and var beyond && !_cells[beyond].IsRough)
             AddFirstOf(beyond, start);
+    }
+
+    /// <summary>The kept settings that the cuts within a freely cut strip begin with: the free cut comes between.</summary>
+    private void AddThrough(int strip, int start)
+    {
+        var from = _sheet.BeforeCount;
+        AddFirstOf(strip, from);
+        _sheet.MarkThrough(from);
     }
 
     private void OfferChild(int at, int before, int beforeCount)

@@ -212,9 +212,14 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     /// <summary>What comes after may not come before: neither the item's first setting nor, with that between, what precedes it.</summary>
     private bool IsBefore(ReadOnlySpan<int> after, int first, ReadOnlySpan<int> before)
     {
-        foreach (var setting in after)
-            if (setting != first && (IsReached(setting, first) || IsAnyReached(setting, before, first)))
+        foreach (var entry in after)
+        {
+            var setting = Before.Setting(entry);
+            if (setting == first && !Before.IsThrough(entry))
+                continue;
+            if (IsReached(setting, first) || IsAnyReached(setting, before, first))
                 return false;
+        }
         return true;
     }
 
