@@ -41,7 +41,7 @@ internal sealed record Job(
     public bool CutsAll { get; init; }
 
     /// <summary>True when it matters how and in which order sizes come about.</summary>
-    public bool HasOrder => CutsAll || _hasKept;
+    public bool HasOrder => CutsAll || _hasKept || Request.Apart.Count > 0;
 
     private readonly bool _hasKept = Settings.Any(s => s.IsKept);
 
@@ -137,6 +137,9 @@ internal sealed record Item(int Id, string Material, IReadOnlyList<int> Parts, I
 
     /// <summary>The stock it is pinned to; null for any of its material.</summary>
     public string? From { get; init; }
+
+    /// <summary>Numbers of the wishes to be apart that one of its parts is named in; no other item of such a wish may share a strip with it.</summary>
+    public IReadOnlyList<int> Apart { get; init; } = [];
 
     /// <summary>In square micrometres, so that sums of large sheets stay within a long.</summary>
     public long Area { get; } = (Turns[0].X / 1000) * (Turns[0].Y / 1000);

@@ -48,7 +48,7 @@ internal sealed class JobReader
         var items = new List<Item>();
         var blanks = new List<Item>();
         foreach (var run in _runs.Runs)
-            AddIfPossible(items, RunItem(run, items.Count), run.Run);
+            AddRun(items, run);
         foreach (var run in _runs.HeldRuns)
             AddIfPossible(blanks, HeldRunItem(run, blanks.Count), run.Run);
         for (var i = 0; i < _request.Parts.Count; i++)
@@ -61,6 +61,16 @@ internal sealed class JobReader
         };
     }
 
+    /// <summary>A run longer than any sheet goes on in further strips, where the maker allows it.</summary>
+    private void AddRun(List<Item> items, PlannedRun run)
+    {
+        var stretches = new RunStretches(_request, stretch => Trouble(RunItem(stretch, 0), run.Run) is null).Of(run);
+        if (stretches.Count > 1)
+            _findings.Add(RunFindings.Split(run.Run, [.. stretches.Select(s => _request.Parts[s.Members[0]].Id)]));
+        foreach (var stretch in stretches)
+            AddIfPossible(items, RunItem(stretch, items.Count), run.Run);
+    }
+
     private void AddPart(int index, List<Item> items, List<Item> blanks)
     {
         var part = _request.Parts[index];
@@ -70,12 +80,28 @@ internal sealed class JobReader
 
     private void AddIfPossible(List<Item> list, Item item, CutRun? run)
     {
-        item = item with { From = item.Parts.Select(p => _request.Parts[p].From).FirstOrDefault(f => f is not null) };
-        var trouble = ItemFindings.Of(item, run, _request, _saws, _stocks);
-        if (trouble is not null)
+        var wished = Wished(item);
+        if (Trouble(wished, run) is { } trouble)
             _findings.Add(trouble);
         else
-            list.Add(item);
+            list.Add(wished);
+    }
+
+    private Finding? Trouble(Item item, CutRun? run) =>
+        WishFindings.Of(item, run, _request) ?? ItemFindings.Of(Wished(item), run, _request, _saws, _stocks);
+
+    /// <summary>The item with what the maker wishes of it.</summary>
+    private Item Wished(Item item)
+    {
+        var ids = item.Parts.Select(p => _request.Parts[p]).ToList();
+        return item with
+        {
+            From = ids.Select(p => p.From).FirstOrDefault(f => f is not null),
+            Apart =
+            [
+                .. _request.Apart.Index().Where(a => ids.Any(p => a.Item.Parts.Contains(p.Id))).Select(a => a.Index),
+            ],
+        };
     }
 
     private Item PartItem(int index, int id)

@@ -19,6 +19,17 @@ internal sealed record PlannedRun(CutRun Run, IReadOnlyList<int> Members, Matche
     /// <summary>The settings of the members, in order.</summary>
     public IReadOnlyList<int> Settings { get; set; } = [];
 
+    /// <summary>Some neighbours of it, as a run of their own from another strip.</summary>
+    public PlannedRun Slice(int first, int count)
+    {
+        var slice = new PlannedRun(Run, [.. Members.Skip(first).Take(count)], Height)
+        {
+            Settings = [.. Settings.Skip(first).Take(count)],
+        };
+        slice.Breaks.UnionWith(Breaks.Select(b => b - first).Where(b => b > 0 && b < count));
+        return slice;
+    }
+
     /// <summary>The members, parted where one visit order cannot take them from one end.</summary>
     public IReadOnlyList<IReadOnlyList<RunMember>> Segments(CutRequest request)
     {

@@ -26,6 +26,18 @@ internal static class RunFindings
         return null;
     }
 
+    /// <summary>A note that a run goes on in other strips, and where.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="firsts">The first part of each strip.</param>
+    public static Finding Split(CutRun run, IReadOnlyList<string> firsts) =>
+        new(
+            "cutting.run-split",
+            Severity.Note,
+            $"{run.Id}: no sheet gives it whole, so it comes from {firsts.Count} strips, as allowed; the figure starts anew at "
+                + $"{string.Join(" and ", firsts.Skip(1))}.",
+            [run.Id, .. firsts.Skip(1)]
+        );
+
     /// <summary>The side across the run.</summary>
     public static MatchedSide Height(CutRun run, List<int> members, CutRequest request) =>
         Shared(run, [.. members.Select(m => request.Parts[m])]) ?? run.Height ?? MatchedSide.Length;

@@ -23,6 +23,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     private readonly long _kerf = job.Saws.Kerf;
     private readonly bool _hasOrder = job.HasOrder;
     private readonly bool _hasMargin = job.Saws.Dressing > 0;
+    private readonly ApartStrips _strips = new(job);
     private readonly Turn[]?[] _turns = new Turn[job.Items.Count * job.Stocks.Count][];
 
     /// <summary>How spots are compared.</summary>
@@ -39,7 +40,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
         var best = known;
         foreach (var turn in Turns(item, sheet.Stock))
             if (turn.X <= sheet.MostX && turn.Y <= sheet.MostY)
-                Look(sheet, turn, ref best);
+                Look(sheet, item, turn, ref best);
         return best;
     }
 
@@ -59,7 +60,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     private Turn[] Turns(Item item, Stock stock) =>
         _turns[(item.Id * job.Stocks.Count) + stock.Index] ??= [.. ItemFindings.Turns(item, stock)];
 
-    private void Look(SheetLayout sheet, Turn turn, ref Spot best)
+    private void Look(SheetLayout sheet, Item item, Turn turn, ref Spot best)
     {
         foreach (ref readonly var span in sheet.Spans)
         {
@@ -71,6 +72,8 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
             if (Blink > 0 && random.NextDouble() < Blink)
                 continue;
             if (_hasOrder && LeavesMatchUncut(sheet, span, turn))
+                continue;
+            if (item.Apart.Count > 0 && _strips.HasNear(sheet, span.Cell, item))
                 continue;
             if (!_hasOrder || IsInOrder(sheet, span, turn))
                 best = new(sheet, span.Cell, turn, span.Joining, worth);

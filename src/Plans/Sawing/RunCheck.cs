@@ -2,7 +2,10 @@ using Nookwright.Cutting;
 
 namespace Nookwright.Sawing;
 
-/// <summary>Whether the parts of a run came from one strip, in order, with nothing but saw kerf between neighbours.</summary>
+/// <summary>
+/// Whether the parts of a run came from one strip, in order, with nothing but saw kerf between neighbours; or from several,
+/// one after the other, parted only where the maker allows it.
+/// </summary>
 internal static class RunCheck
 {
     /// <summary>The first thing that is wrong, as a sentence; or null.</summary>
@@ -12,10 +15,19 @@ internal static class RunCheck
             return null;
         if (pieces.Count < run.Parts.Count)
             return $"{run.Id}: only {pieces.Count} of its {run.Parts.Count} parts are made.";
-        return IsLine(pieces, SheetAxis.Length, request) || IsLine(pieces, SheetAxis.Width, request)
-            ? null
-            : $"{run.Id}: its parts do not lie in order, side by side in one strip.";
+        for (var (first, count) = (0, 1); first + count <= pieces.Count; count++)
+        {
+            if (IsLine([.. pieces.Skip(first).Take(count)], request))
+                continue;
+            if (!run.MaySplitAfter.Contains(run.Parts[first + count - 2]))
+                return $"{run.Id}: its parts do not lie in order, side by side in one strip.";
+            (first, count) = (first + count - 1, 0);
+        }
+        return null;
     }
+
+    private static bool IsLine(IReadOnlyList<BenchPiece> pieces, CutRequest request) =>
+        IsLine(pieces, SheetAxis.Length, request) || IsLine(pieces, SheetAxis.Width, request);
 
     private static bool IsLine(IReadOnlyList<BenchPiece> pieces, SheetAxis along, CutRequest request)
     {
