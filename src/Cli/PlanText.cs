@@ -10,12 +10,13 @@ namespace Nookwright.Cli;
 public sealed class PlanText(Plan plan, CutRequest request)
 {
     private readonly LengthFormat _lengths = LengthFormat.Of(request.Units);
+    private readonly LoosePieces _loose = LoosePieces.Of(plan);
     private readonly Dictionary<string, Workpiece> _workpieces = plan.Workpieces.ToDictionary(w => w.Id);
     private readonly Dictionary<string, CutPart> _parts = request.Parts.ToDictionary(p => p.Id);
 
     /// <summary>The lines.</summary>
     public IEnumerable<string> Lines() =>
-        [Summary(), .. Proof(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body()];
+        [Summary(), .. Said(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body()];
 
     /// <summary>The lines after the summary.</summary>
     public IEnumerable<string> Body() => [.. Sheets(), .. LeftBefore(), .. plan.Visits.SelectMany(Visit)];
@@ -37,17 +38,25 @@ public sealed class PlanText(Plan plan, CutRequest request)
         }
     }
 
-    private IEnumerable<string> Proof() => plan.Proof is { } proof ? [proof.Sentence] : [];
-
     private string Summary() =>
         $"{JobWords.Count(plan.Sheets.Count, "sheet")}, {JobWords.Count(plan.Visits.Count, "visit")} for "
-        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}, at most {JobWords.Count(LoosePieces.Of(plan).Most, "loose piece")}; executed by the virtual saw.";
+        + $"{JobWords.Count(plan.DimensionsNow, "distinct dimension")}, {JobWords.Count(plan.Cuts.Count(), "cut")}, at most {JobWords.Count(_loose.Most, "loose piece")}; executed by the virtual saw.";
+
+    private IEnumerable<string> Said() =>
+        new[]
+        {
+            plan.Proof?.Sentence,
+            plan.Findings.FirstOrDefault(f => f.Rule == "cutting.box-by-box")?.Message,
+        }.OfType<string>();
+
+    private string Lifted(PlanSheet sheet) =>
+        _loose.Lifts.TryGetValue(sheet.Number, out var visit) ? $"; break it down for visit {visit}" : "";
 
     private IEnumerable<string> Sheets()
     {
         foreach (var sheet in plan.Sheets)
         {
-            yield return $"Sheet {sheet.Number}: {sheet.Material}, {Size(sheet.Length)} x {Size(sheet.Width)}, its figure to the right";
+            yield return $"Sheet {sheet.Number}: {sheet.Material}, {Size(sheet.Length)} x {Size(sheet.Width)}, its figure to the right{Lifted(sheet)}";
             foreach (var cut in plan.Breakdown.Where(c => _workpieces[c.On].Sheet == sheet.Number))
                 yield return $"  {cut.Number}. {Say(cut)}";
             foreach (var held in plan.Workpieces.Where(w => w.Sheet == sheet.Number && w.Use == WorkpieceUse.Held))

@@ -16,6 +16,12 @@ public static class CutCommand
         Description = "Plan for the fewest sheets instead: more visits, and parts that match may be cut at several.",
     };
 
+    private static readonly Option<bool> BoxByBox = new("--box-by-box")
+    {
+        Description =
+            "Finish one piece's parts before the next: fewer loose pieces about, more visits; the price is told.",
+    };
+
     private static readonly Option<bool> Front = new("--front")
     {
         Description = "Show what more visits would buy, instead of one plan.",
@@ -42,7 +48,8 @@ public static class CutCommand
             job,
         };
         foreach (
-            var option in (Option[])[.. list.All, SheetsFirst, Front, ExtraVisits, JobArgument.Json, JobArgument.Out]
+            var option in (Option[])
+                [.. list.All, SheetsFirst, BoxByBox, Front, ExtraVisits, JobArgument.Json, JobArgument.Out]
         )
             command.Add(option);
         command.Validators.Add(result =>
@@ -53,6 +60,11 @@ public static class CutCommand
                 result.AddError(
                     "--sheets-first is one end of the front: leave it out, or leave out --front and --extra-visits."
                 );
+        });
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(BoxByBox) && (result.GetValue(SheetsFirst) || result.GetValue(Front)))
+                result.AddError("--box-by-box is one plan of its own: leave out --sheets-first and --front.");
         });
         command.SetAction(parsed =>
             (parsed.GetValue(job), list.IsGiven(parsed)) switch
@@ -124,7 +136,14 @@ public static class CutCommand
     }
 
     private static CutRequest Ruled(CutRequest request, ParseResult parsed) =>
-        parsed.GetValue(SheetsFirst) ? request with { Rules = request.Rules with { VisitsFirst = false } } : request;
+        request with
+        {
+            Rules = request.Rules with
+            {
+                VisitsFirst = request.Rules.VisitsFirst && !parsed.GetValue(SheetsFirst),
+                BoxByBox = request.Rules.BoxByBox || parsed.GetValue(BoxByBox),
+            },
+        };
 
     /// <summary>The plan, and the front it was chosen from where one was asked for.</summary>
     private static (Plan Plan, (PlanFront Plans, int ExtraVisits)? Front) Planned(

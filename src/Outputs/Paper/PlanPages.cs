@@ -10,7 +10,7 @@ internal static class PlanPages
 {
     private static readonly string[] Ways =
     [
-        "Break one sheet down wholly before you lift the next; dress an edge when its page says so, while the piece is still large.",
+        "Lift a sheet when the list below first names it, and break it down wholly before you lift the next; dress an edge when its page says so, while the piece is still large.",
         "Put each piece on the stack of the setting that goes on with it, and write that number on it. Finished parts stack by letter.",
         "At each setting take its stack, cut all of it without moving the fence, and see that nothing of it is left.",
         "Offcuts worth keeping go to the rack with their names on; scrap goes to the bin at once, so that what lies about is needed.",
@@ -30,7 +30,8 @@ internal static class PlanPages
         new("Distance", 26, Anchor.End),
         new("Saw", 36),
         new("Cuts", 10, Anchor.End),
-        new("Done then", 70),
+        new("Sheets to lift", 22),
+        new("Done then", 62),
         new("Waiting then", 20, Anchor.End),
     ]);
 
@@ -42,9 +43,11 @@ internal static class PlanPages
         var flow = new PageFlow(paper, "Cutting plan", "Cutting plan");
         flow.Text(Counts(plan), bold: true);
         flow.Text(Loose(words.Loose));
+        foreach (var price in plan.Findings.Where(f => f.Rule == "cutting.box-by-box"))
+            flow.Text(price.Message);
         if (plan.Proof is { } proof)
             flow.Text(proof.Say(words.Material));
-        if (book.Front is { } front)
+        if (book.Front is { } front && !book.CutRequest.Rules.BoxByBox)
             DrawChoices(flow, front, plan);
         flow.Head("How to work through it");
         foreach (var way in Ways)
@@ -62,7 +65,7 @@ internal static class PlanPages
         loose.Most == 0
             ? "No piece ever waits for a later setting."
             : $"At most {JobWords.Count(loose.Most, "piece waits", "pieces wait")} for a later setting at one time: "
-                + (loose.MostAfter == 0 ? "when all sheets are broken down." : $"after setting {loose.MostAfter}.");
+                + $"after setting {loose.MostAfter}.";
 
     private static void DrawChoices(PageFlow flow, PlanFront front, Plan plan)
     {
@@ -96,7 +99,18 @@ internal static class PlanPages
             words.Size(visit.Setting),
             says.Saw,
             $"{visit.Cuts.Count}",
+            Lifted(visit, words),
             says.Done,
             $"{words.Loose.After(visit.Number).Count}",
         ];
+
+    private static string Lifted(Visit visit, JobWords words) =>
+        string.Join(
+            ", ",
+            words
+                .Loose.Lifts.Where(l => l.Value == visit.Number)
+                .Select(l => l.Key)
+                .Order()
+                .Select(sheet => $"S{sheet}")
+        );
 }

@@ -30,6 +30,8 @@ internal static class SheetPages
         var orders = OrdersOf(sheet, plan, words);
         var flow = new PageFlow(paper, "Breakdown of the sheets", $"Sheet {sheet.Number} of {plan.Sheets.Count}");
         flow.Text(Says(sheet, words), bold: true);
+        if (words.Loose.Lifts.TryGetValue(sheet.Number, out var setting))
+            flow.Text($"Break it down, wholly, for setting {setting}; until then leave it where it leans.", bold: true);
         flow.Text(Lies(sheet));
         flow.Space(2);
         var free = flow.Left - HeightOf(orders, paper);

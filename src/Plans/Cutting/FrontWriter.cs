@@ -25,7 +25,7 @@ internal static class FrontWriter
 
     /// <summary>What a plan is worth with its visits counted, whatever its request puts first.</summary>
     public static PlanScore ScoreOf(Plan plan, CutRequest request) =>
-        PlanScore.Of(plan, request with { Rules = request.Rules with { VisitsFirst = true } });
+        PlanScore.Of(plan, request with { Rules = request.Rules with { VisitsFirst = true, BoxByBox = false } });
 
     private static FrontPlan Weighed(Plan plan, CutRequest request)
     {

@@ -4,8 +4,10 @@ namespace Nookwright.Cutting;
 /// <remarks>
 /// Counted are chunks and strips that a later visit goes on with: each must be found, kept apart and not mixed up. Not
 /// counted are sheets that have not been touched (they lean where they lean), finished parts (they stack by letter and are
-/// not cut again), blanks kept for a reading (they are put away), offcuts and scrap. It is counted after the breakdown and
-/// after each visit, when the maker walks to the fence and whatever is on the saw has been put down.
+/// not cut again), blanks kept for a reading (they are put away), offcuts and scrap. It is counted after each visit, when the
+/// maker walks to the fence and whatever was on the saw has been put down.
+/// A sheet is broken down, wholly, when its first piece is needed and not before: no cut of the breakdown depends on another
+/// sheet's, nor on a visit. So its chunks lie about from that visit on.
 /// </remarks>
 /// <param name="Waits">Every wait, in the order in which the pieces come about.</param>
 public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
@@ -13,13 +15,17 @@ public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
     /// <summary>How many lie about at most.</summary>
     public int Most { get; private init; }
 
-    /// <summary>After which visit that is first so; 0 for the breakdown.</summary>
+    /// <summary>After which visit that is first so; 0 when no piece ever waits.</summary>
     public int MostAfter { get; private init; }
+
+    /// <summary>For each sheet the visit that first needs a piece of it, which is when to break it down; sheets that are not visited are left out.</summary>
+    public IReadOnlyDictionary<int, int> Lifts { get; private init; } = new Dictionary<int, int>();
 
     /// <summary>Walks through the cuts of a plan in order.</summary>
     public static LoosePieces Of(Plan plan)
     {
-        var waits = WaitsOf(plan).ToList();
+        var lifts = LiftsOf(plan);
+        var waits = WaitsOf(plan, lifts).ToList();
         var change = new int[plan.Visits.Count + 2];
         foreach (var wait in waits)
         {
@@ -33,25 +39,41 @@ public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
             if (now > most)
                 (most, mostAfter) = (now, visit);
         }
-        return new(waits) { Most = most, MostAfter = mostAfter };
+        return new(waits)
+        {
+            Most = most,
+            MostAfter = mostAfter,
+            Lifts = lifts,
+        };
     }
 
     /// <summary>The pieces that lie about after a visit, by the visit they wait for.</summary>
-    /// <param name="visit">Its number; 0 for the breakdown.</param>
+    /// <param name="visit">Its number.</param>
     public IReadOnlyList<PieceWait> After(int visit) =>
         [.. Waits.Where(w => w.Since <= visit && visit < w.Visit).OrderBy(w => w.Visit)];
 
     /// <summary>The wait of a piece; null for one that is never put down to wait.</summary>
     public PieceWait? Of(string piece) => Waits.FirstOrDefault(w => w.Piece == piece);
 
-    private static IEnumerable<PieceWait> WaitsOf(Plan plan)
+    private static Dictionary<int, int> LiftsOf(Plan plan)
     {
+        var sheets = plan.Workpieces.ToDictionary(p => p.Id, p => p.Sheet);
+        var lifts = new Dictionary<int, int>();
+        foreach (var visit in plan.Visits)
+        foreach (var cut in visit.Cuts)
+            lifts.TryAdd(sheets[cut.On], visit.Number);
+        return lifts;
+    }
+
+    private static IEnumerable<PieceWait> WaitsOf(Plan plan, Dictionary<int, int> lifts)
+    {
+        var sheets = plan.Workpieces.ToDictionary(p => p.Id, p => p.Sheet);
         var next = NextVisits(plan);
         var held = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Held).Select(p => p.Id).ToHashSet();
-        foreach (var (cut, since) in CutsOf(plan))
+        foreach (var (cut, at) in CutsOf(plan))
         foreach (var piece in new[] { cut.Gives, cut.Leaves }.OfType<string>())
-            if (next.TryGetValue(piece, out var visit) && visit > since && !held.Contains(piece))
-                yield return new(piece, since, visit);
+            if (next.TryGetValue(piece, out var visit) && visit > at && !held.Contains(piece))
+                yield return new(piece, at > 0 ? at : lifts[sheets[piece]], visit);
     }
 
     private static Dictionary<string, int> NextVisits(Plan plan)
@@ -68,8 +90,10 @@ public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
             .Concat(plan.Visits.SelectMany(visit => visit.Cuts.Select(cut => (cut, visit.Number))));
 }
 
-/// <summary>A piece that is put down after a visit until another goes on with it.</summary>
+/// <summary>A piece that is put on the stack of the visit that goes on with it.</summary>
 /// <param name="Piece">The workpiece's id.</param>
-/// <param name="Since">The number of the visit it comes from; 0 for the breakdown.</param>
+/// <param name="Since">
+/// The number of the visit it comes from, or of the one its sheet is broken down for: that may be the one it waits for.
+/// </param>
 /// <param name="Visit">The number of the visit it waits for: it goes on the stack for that visit.</param>
 public sealed record PieceWait(string Piece, int Since, int Visit);

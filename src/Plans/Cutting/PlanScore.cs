@@ -30,6 +30,9 @@ public readonly record struct PlanScore(
     int Loose
 ) : IComparable<PlanScore>
 {
+    /// <summary>True when loose pieces come before visits and handling, which are their price.</summary>
+    public bool IsBoxByBox { get; init; }
+
     /// <summary>The score of a plan.</summary>
     public static PlanScore Of(Plan plan, CutRequest request)
     {
@@ -49,16 +52,23 @@ public readonly record struct PlanScore(
             -plan.Sheets.Count(s => stock[s.Stock].IsOffcut),
             HandlingOf(plan, request),
             LoosePieces.Of(plan).Most
-        );
+        )
+        {
+            IsBoxByBox = request.Rules.BoxByBox,
+        };
     }
 
     /// <inheritdoc/>
     public int CompareTo(PlanScore other) =>
-        First.CompareTo(other.First) is not 0 and var first
-            ? first
-            : (Handling, Loose).CompareTo((other.Handling, other.Loose));
+        IsBoxByBox
+            ? (Missing, Wood, Loose, (Visits, Handling)).CompareTo(
+                (other.Missing, other.Wood, other.Loose, (other.Visits, other.Handling))
+            )
+            : (Missing, (Splits, Visits), Wood, (Handling, Loose)).CompareTo(
+                (other.Missing, (other.Splits, other.Visits), other.Wood, (other.Handling, other.Loose))
+            );
 
-    private (int, int, int, decimal, int, int) First => (Missing, Splits, Visits, Bought, Sheets, FromTheRack);
+    private (decimal, int, int) Wood => (Bought, Sheets, FromTheRack);
 
     private static int HandlingOf(Plan plan, CutRequest request)
     {

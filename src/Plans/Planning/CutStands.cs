@@ -3,9 +3,12 @@ namespace Nookwright.Planning;
 /// <summary>The pieces that stand at the saw while the cuts of trees are made, so that visits can be put into a good order.</summary>
 internal sealed class CutStands(CutGraph graph)
 {
-    private readonly List<(IReadOnlyList<int> Before, IReadOnlyList<int> Cuts)> _stands = [];
+    private readonly List<(IReadOnlyList<int> Before, IReadOnlyList<int> Cuts, int Sheet)> _stands = [];
     private readonly List<IReadOnlyList<int>> _before = [];
     private readonly List<long> _lengths = [];
+
+    /// <summary>The sheet that is noted.</summary>
+    public int Sheet { get; set; }
 
     /// <summary>Notes a cut, in the order of their numbers.</summary>
     /// <param name="before">What must be cut before it.</param>
@@ -20,7 +23,7 @@ internal sealed class CutStands(CutGraph graph)
     public void Add(IReadOnlyList<int> before, IReadOnlyList<int> cuts)
     {
         if (cuts.Count > 0)
-            _stands.Add((before, cuts));
+            _stands.Add((before, cuts, Sheet));
     }
 
     /// <summary>The visits in an order that keeps loose pieces few.</summary>
@@ -28,7 +31,11 @@ internal sealed class CutStands(CutGraph graph)
     public IReadOnlyList<IReadOnlyList<int>> Ordered(IReadOnlyList<IReadOnlyList<int>> visits)
     {
         var made = Made(visits);
-        var stands = _stands.Select(s => new VisitStand(Last(s.Before, made), Last(s.Cuts, made)));
+        var sheets = _stands.GroupBy(s => s.Sheet).ToDictionary(g => g.Key, g => Last(g.SelectMany(s => s.Cuts), made));
+        var stands = _stands.Select(s => new VisitStand(Last(s.Before, made), Last(s.Cuts, made))
+        {
+            Sheet = sheets[s.Sheet],
+        });
         var lengths = visits.Select(v => v.Max(cut => _lengths[cut]));
         return [.. new VisitOrder([.. stands], Rules(visits, made), [.. lengths]).Find().Select(v => visits[v])];
     }

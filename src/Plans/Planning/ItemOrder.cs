@@ -13,6 +13,18 @@ internal static class ItemOrder
             .ThenByDescending(item => Measure(item, way % Ways))
             .ThenBy(item => item.Id);
 
+    /// <summary>The same order piece by piece where the job asks for that: what is finished together should lie together.</summary>
+    public static IEnumerable<Item> Of(Job job, int way)
+    {
+        var items = Of(job.Items, way);
+        if (!job.Request.Rules.BoxByBox)
+            return items;
+        var pieces = job.Request.Parts.Select(p => p.Piece).OfType<string>().Distinct().ToList();
+        return items.OrderBy(item => item.Parts.Min(Box));
+
+        int Box(int part) => job.Request.Parts[part].Piece is { } piece ? pieces.IndexOf(piece) : pieces.Count;
+    }
+
     /// <summary>How large an item is by one of the measures.</summary>
     public static double Measure(Item item, int way) =>
         way switch

@@ -55,6 +55,9 @@ internal sealed class Node
         : Setting >= 0 ? [Setting]
         : [];
 
+    /// <summary>Itself and all below.</summary>
+    public List<Node> All() => Collect([], _ => true);
+
     /// <summary>The leaves below.</summary>
     public List<Node> Leaves() => Collect([], n => n.Item is not null);
 

@@ -36,7 +36,8 @@ public static class Planner
         better?.Report(best.Plan);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
         best = Found(job, best, watch.AtLeast, better, stop);
-        return best.Plan with { Proof = watch.Prove(best.Plan), Origin = PlannedTrees.Of(job, best.Layout) };
+        var proven = best.Plan with { Proof = watch.Prove(best.Plan), Origin = PlannedTrees.Of(job, best.Layout) };
+        return request.Rules.BoxByBox ? Priced(proven, request, stop) : proven;
     }
 
     /// <summary>The best found for a request with these settings, with its layout, by the quick bounds alone.</summary>
@@ -57,7 +58,24 @@ public static class Planner
         Plan? first = null,
         IProgress<PlanFront>? progress = null,
         CancellationToken stop = default
-    ) => FrontSearch.Run(request, first, progress, stop);
+    ) =>
+        request.Rules.BoxByBox
+            ? FrontWriter.Of([first ?? Plan(request, null, stop)], request)
+            : FrontSearch.Run(request, first, progress, stop);
+
+    /// <summary>With what it costs to go box by box, where there is time to find that out.</summary>
+    private static Plan Priced(Plan boxes, CutRequest request, CancellationToken stop)
+    {
+        try
+        {
+            var free = Plan(request with { Rules = request.Rules with { BoxByBox = false } }, null, stop);
+            return boxes with { Findings = [.. boxes.Findings, BoxByBoxPrice.Of(boxes, free, request)] };
+        }
+        catch (OperationCanceledException)
+        {
+            return boxes;
+        }
+    }
 
     /// <summary>Where there are offcuts, both ways are tried: whatever fits best, and the rack first.</summary>
     private static Candidate Found(

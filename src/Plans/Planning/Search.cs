@@ -46,7 +46,7 @@ internal sealed class Search
     {
         new HeldBlanks(_job, _layout, _random).Place();
         _spots.Fit = way % 2 == 0 ? Fit.ShortSide : Fit.Area;
-        foreach (var item in ItemOrder.Of(_job.Items, way))
+        foreach (var item in ItemOrder.Of(_job, way))
         {
             stop.ThrowIfCancellationRequested();
             if (!(isRackFirst && PutOnOffcut(item)) && !PutBest(item))

@@ -34,7 +34,9 @@ internal sealed record SettingPlan(
 
     /// <summary>What the request's rules ask for.</summary>
     public static SettingPlan Of(CutRequest request) =>
-        request.Rules.VisitsFirst ? OnePerDimension(request) : Free(request);
+        request.Rules.BoxByBox ? BoxByBox.Of(request)
+        : request.Rules.VisitsFirst ? OnePerDimension(request)
+        : Free(request);
 
     /// <summary>One kept setting for each distinct dimension.</summary>
     public static SettingPlan OnePerDimension(CutRequest request) => By(request, (_, _) => (0, true));

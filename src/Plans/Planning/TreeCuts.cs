@@ -25,11 +25,17 @@ internal sealed class TreeCuts
     public IReadOnlyList<IReadOnlyList<int>> Visits { get; private set; } = [];
 
     /// <summary>The cuts of trees with the fewest visits found for them.</summary>
-    public static TreeCuts Of(IEnumerable<Node> roots, Job job, SettingOrder order)
+    /// <param name="roots">Each chunk's tree with the number of its sheet.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="order">The order of kept settings.</param>
+    public static TreeCuts Of(IEnumerable<(Node Root, int Sheet)> roots, Job job, SettingOrder order)
     {
         var cuts = new TreeCuts(job, order);
-        foreach (var root in roots)
+        foreach (var (root, sheet) in roots)
+        {
+            cuts._stands.Sheet = sheet;
             cuts.AddBelow(root, []);
+        }
         foreach (var (first, then) in job.FirstRules)
             cuts._graph.RequireGroup(first, then);
         cuts.Settle();

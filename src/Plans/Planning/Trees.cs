@@ -10,7 +10,9 @@ internal sealed class Trees
     public Trees(Job job, Layout layout)
     {
         (Job, Layout) = (job, layout);
-        _cuts = new(() => TreeCuts.Of(Sheets.SelectMany(s => s.Roots), Job, Layout.Order));
+        _cuts = new(() =>
+            TreeCuts.Of(Sheets.SelectMany((s, i) => s.Roots.Select(root => (root, i))), Job, Layout.Order)
+        );
     }
 
     /// <summary>The job.</summary>

@@ -75,6 +75,10 @@ internal sealed class VisitOrder(
 /// <param name="Until">It is gone when all of these have been made.</param>
 internal sealed record VisitStand(IReadOnlyCollection<int> From, IReadOnlyCollection<int> Until)
 {
+    /// <summary>The visits that need a piece of its sheet, which is broken down for the first of them; null for a piece that is there at once.</summary>
+    public IReadOnlyCollection<int>? Sheet { get; init; }
+
     /// <summary>True when it lies about after some visits.</summary>
-    public bool LiesAbout(bool[] done) => From.All(v => done[v]) && !Until.All(v => done[v]);
+    public bool LiesAbout(bool[] done) =>
+        (Sheet is null || Sheet.Any(v => done[v])) && From.All(v => done[v]) && !Until.All(v => done[v]);
 }

@@ -17,7 +17,7 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
     /// <summary>Writes all visits.</summary>
     public void Write()
     {
-        _cuts = TreeCuts.Of(_brought.Select(b => b.Root), _job, order);
+        _cuts = TreeCuts.Of(_brought.Select(b => (b.Root, b.Chunk.Sheet)), _job, order);
         foreach (var (chunk, root) in _brought)
             Become(chunk, root);
         for (_visit = 0; _visit < _cuts.Visits.Count; _visit++)
@@ -41,16 +41,24 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
             CutChild(stand, child);
     }
 
-    /// <summary>Running grain is parted off its strip at the first visit there is, and what is left of a full piece is its last child.</summary>
+    /// <summary>Running grain is parted off its strip at the first visit that cuts anything of the piece it lies in, and what is left of a full piece is its last child.</summary>
     private void Settle(Stand stand)
     {
-        while (!stand.IsDone && _visit >= 0 && stand.Pending.Find(c => c.Turn?.Along is not null) is { } run)
+        while (!stand.IsDone && IsWorkedOn(stand) && stand.Pending.Find(c => c.Turn?.Along is not null) is { } run)
             PartRun(stand, run);
         while (!stand.IsDone && _visit >= 0 && stand.Pending.Find(c => c.IsBlock) is { } block)
             PartBlock(stand, block);
         if (!stand.IsDone && stand.Pending is [{ Setting: >= 0 } last] && stand.Wood.Size(stand.Axis) == last.Across)
             Remain(stand, last);
     }
+
+    private bool IsWorkedOn(Stand stand) =>
+        _visit >= 0 && (stand.Node is null || stand.Node.All().Any(n => Cuts(n).Contains(_visit)));
+
+    private IEnumerable<int> Cuts(Node node) =>
+        node.Turn?.Along is { } line ? line.Segments.SelectMany(s => s).Select(_cuts.VisitOf)
+        : node.Setting >= 0 ? [_cuts.VisitOf(node)]
+        : [];
 
     private void Remain(Stand stand, Node last)
     {

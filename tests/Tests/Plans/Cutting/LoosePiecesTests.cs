@@ -7,16 +7,14 @@ namespace Nookwright.Tests.Cutting;
 /// <summary>How many pieces lie about: by hand, and against walking through the cuts with a bench of names.</summary>
 public class LoosePiecesTests
 {
-    /// <summary>
-    /// By hand: one strip is ripped off the sheet for each height, then crosscut. After the breakdown one chunk lies about;
-    /// a strip is finished in one crosscut, so that never more than the chunk and the strips of one rip do.
-    /// </summary>
+    /// <summary>By hand: its chunk is broken down for the first visit, and after that its strip waits for the second.</summary>
     [Fact]
     public void One_part_is_never_more_than_one_piece_about()
     {
         var loose = LoosePieces.Of(PlanOf(Request(Part("a", 600, 400))));
         Assert.Equal(1, loose.Most);
-        Assert.All(loose.Waits, wait => Assert.True(wait.Since < wait.Visit));
+        Assert.Equal([(1, 1), (1, 2)], loose.Waits.Select(wait => (wait.Since, wait.Visit)).Distinct());
+        Assert.Equal(1, loose.Lifts[1]);
     }
 
     [Fact]
@@ -33,29 +31,35 @@ public class LoosePiecesTests
             {
                 var plan = PlanOf(request);
                 var (loose, bench) = (LoosePieces.Of(plan), Bench(plan));
-                Assert.Equal(bench.Max(), loose.Most);
-                Assert.Equal(bench, Enumerable.Range(0, plan.Visits.Count + 1).Select(v => loose.After(v).Count));
+                Assert.Equal(bench.DefaultIfEmpty().Max(), loose.Most);
+                Assert.Equal(bench, plan.Visits.Select(v => loose.After(v.Number).Count));
                 Assert.All(plan.Visits, v => Assert.All(loose.After(v.Number), w => Assert.True(w.Visit > v.Number)));
             },
             iter: 40,
             threads: 1
         );
 
-    /// <summary>Puts down and picks up names, and counts after the breakdown and after each visit those that a later cut names.</summary>
+    /// <summary>
+    /// Puts down and picks up names, each sheet broken down when a visit needs it, and counts after each visit those that a
+    /// later cut names.
+    /// </summary>
     private static List<int> Bench(Plan plan)
     {
         var (bench, counts) = (new HashSet<string>(), new List<int>());
-        var wanted = plan.Cuts.Select(c => c.On).ToList();
-        var held = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Held).Select(p => p.Id).ToHashSet();
-        foreach (var cuts in plan.Visits.Select(v => v.Cuts).Prepend(plan.Breakdown))
+        var pieces = plan.Workpieces.ToDictionary(p => p.Id);
+        var untouched = plan.Breakdown.ToLookup(c => pieces[c.On].Sheet);
+        var wanted = plan.Visits.SelectMany(v => v.Cuts).Select(c => c.On).ToHashSet();
+        var lifted = new HashSet<int>();
+        foreach (var visit in plan.Visits)
         {
-            foreach (var cut in cuts)
+            var needed = visit.Cuts.Select(c => pieces[c.On].Sheet).Where(lifted.Add).ToList();
+            foreach (var cut in needed.SelectMany(sheet => untouched[sheet]).Concat(visit.Cuts))
             {
                 bench.Remove(cut.On);
-                bench.UnionWith(new[] { cut.Gives, cut.Leaves }.OfType<string>());
                 wanted.Remove(cut.On);
+                bench.UnionWith(new[] { cut.Gives, cut.Leaves }.OfType<string>());
             }
-            counts.Add(bench.Count(piece => wanted.Contains(piece) && !held.Contains(piece)));
+            counts.Add(bench.Count(piece => wanted.Contains(piece) && pieces[piece].Use != WorkpieceUse.Held));
         }
         return counts;
     }
