@@ -21,19 +21,21 @@ public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
     /// <summary>For each sheet the visit that first needs a piece of it, which is when to break it down; sheets that are not visited are left out.</summary>
     public IReadOnlyDictionary<int, int> Lifts { get; private init; } = new Dictionary<int, int>();
 
-    /// <summary>Walks through the cuts of a plan in order.</summary>
+    /// <summary>Walks through the cuts of a plan in order, or of one round of it.</summary>
     public static LoosePieces Of(Plan plan)
     {
-        var lifts = LiftsOf(plan);
-        var waits = WaitsOf(plan, lifts).ToList();
-        var change = new int[plan.Visits.Count + 2];
+        IEnumerable<Plan> rounds = plan.Rounds.Count > 0 ? plan.Rounds.Select(r => r.Plan) : [plan];
+        var sheets = plan.Workpieces.ToDictionary(p => p.Id, p => p.Sheet);
+        var lifts = rounds.Select(round => (Round: round, Lifts: LiftsOf(round, sheets))).ToList();
+        var waits = lifts.SelectMany(r => WaitsOf(r.Round, r.Lifts, sheets)).ToList();
+        var change = new int[plan.Visits.Select(v => v.Number).DefaultIfEmpty().Max() + 2];
         foreach (var wait in waits)
         {
             change[wait.Since]++;
             change[wait.Visit]--;
         }
         var (most, mostAfter, now) = (0, 0, 0);
-        for (var visit = 0; visit <= plan.Visits.Count; visit++)
+        for (var visit = 0; visit < change.Length; visit++)
         {
             now += change[visit];
             if (now > most)
@@ -43,7 +45,7 @@ public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
         {
             Most = most,
             MostAfter = mostAfter,
-            Lifts = lifts,
+            Lifts = lifts.SelectMany(r => r.Lifts).DistinctBy(l => l.Key).ToDictionary(),
         };
     }
 
@@ -55,25 +57,33 @@ public sealed record LoosePieces(IReadOnlyList<PieceWait> Waits)
     /// <summary>The wait of a piece; null for one that is never put down to wait.</summary>
     public PieceWait? Of(string piece) => Waits.FirstOrDefault(w => w.Piece == piece);
 
-    private static Dictionary<int, int> LiftsOf(Plan plan)
+    /// <summary>By sheet the visit of a round that first needs a piece of it; what an earlier round left is not on a sheet any more.</summary>
+    private static Dictionary<int, int> LiftsOf(Plan round, Dictionary<string, int> sheets)
     {
-        var sheets = plan.Workpieces.ToDictionary(p => p.Id, p => p.Sheet);
         var lifts = new Dictionary<int, int>();
-        foreach (var visit in plan.Visits)
+        foreach (var visit in round.Visits)
         foreach (var cut in visit.Cuts)
-            lifts.TryAdd(sheets[cut.On], visit.Number);
+            if (sheets.TryGetValue(cut.On, out var sheet))
+                lifts.TryAdd(sheet, visit.Number);
         return lifts;
     }
 
-    private static IEnumerable<PieceWait> WaitsOf(Plan plan, Dictionary<int, int> lifts)
+    private static IEnumerable<PieceWait> WaitsOf(
+        Plan round,
+        Dictionary<int, int> lifts,
+        Dictionary<string, int> sheets
+    )
     {
-        var sheets = plan.Workpieces.ToDictionary(p => p.Id, p => p.Sheet);
-        var next = NextVisits(plan);
-        var held = plan.Workpieces.Where(p => p.Use == WorkpieceUse.Held).Select(p => p.Id).ToHashSet();
-        foreach (var (cut, at) in CutsOf(plan))
+        var next = NextVisits(round);
+        var held = round.Workpieces.Where(p => p.Use == WorkpieceUse.Held).Select(p => p.Id).ToHashSet();
+        foreach (var (cut, at) in CutsOf(round))
         foreach (var piece in new[] { cut.Gives, cut.Leaves }.OfType<string>())
             if (next.TryGetValue(piece, out var visit) && visit > at && !held.Contains(piece))
-                yield return new(piece, at > 0 ? at : lifts[sheets[piece]], visit);
+                yield return new(
+                    piece,
+                    at > 0 ? at : lifts.GetValueOrDefault(sheets.GetValueOrDefault(piece), visit),
+                    visit
+                );
     }
 
     private static Dictionary<string, int> NextVisits(Plan plan)

@@ -80,9 +80,7 @@ public class StripsApart
 
     private static CutRequest Doors(int count)
     {
-        var doors = Enumerable
-            .Range(1, count)
-            .Select(i => Jobs.Part($"door-{i}", 700, 600, PanelFigure.Width));
+        var doors = Enumerable.Range(1, count).Select(i => Jobs.Part($"door-{i}", 700, 600, PanelFigure.Width));
         var request = Jobs.Request([.. doors]);
         return request with { Runs = [new("fronts", [.. request.Parts.Select(p => p.Id)])] };
     }
