@@ -31,18 +31,5 @@ internal static class PlanWriter
             .Count();
 
     private static IEnumerable<Finding> TooFew(Job job, List<Item> waiting) =>
-        waiting.GroupBy(i => i.Material).Select(g => TooFew(job, g.Key, [.. g]));
-
-    private static Finding TooFew(Job job, string material, List<Item> items)
-    {
-        var ids = items.SelectMany(i => i.Parts).Select(p => job.Request.Parts[p].Id).ToList();
-        var squareMetres = items.Sum(i => (double)i.Area) / 1e12;
-        return new(
-            "cutting.stock-too-few",
-            Severity.MustMend,
-            $"The stock of {material} is used up with {(ids.Count == 1 ? "1 part" : $"{ids.Count} parts")} left ({string.Join(", ", ids.Take(5))}"
-                + $"{(ids.Count > 5 ? ", …" : "")}; {squareMetres:0.00} m²); add sheets.",
-            [.. items.Where(i => i.Run is not null).Select(i => i.Run!), .. ids]
-        );
-    }
+        waiting.GroupBy(i => i.Material).Select(g => MissingSheets.Of(job.Request, g.Key, [.. g]));
 }

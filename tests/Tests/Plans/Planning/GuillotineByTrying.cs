@@ -7,6 +7,7 @@ namespace Nookwright.Tests.Planning;
 internal sealed class GuillotineByTrying(CutPart[] parts)
 {
     private readonly Dictionary<(int Set, int X, int Y), bool> _known = [];
+    private readonly int[] _areas = [.. Enumerable.Range(0, 1 << parts.Length).Select(set => AreaOf(parts, set))];
 
     /// <summary>The fewest sheets of a size.</summary>
     public int FewestSheets(int x, int y)
@@ -24,6 +25,8 @@ internal sealed class GuillotineByTrying(CutPart[] parts)
     {
         if (int.IsPow2(set))
             return FitsAlone(parts[int.Log2(set)], x, y);
+        if (_areas[set] > x * y)
+            return false;
         if (!_known.TryGetValue((set, x, y), out var fits))
             _known[(set, x, y)] = fits = Halves(set).Any(first => FitsCut(first, set & ~first, x, y));
         return fits;
@@ -32,6 +35,9 @@ internal sealed class GuillotineByTrying(CutPart[] parts)
     private bool FitsCut(int first, int second, int x, int y) =>
         Enumerable.Range(1, Math.Max(0, x - 1)).Any(at => Fits(first, at, y) && Fits(second, x - at, y))
         || Enumerable.Range(1, Math.Max(0, y - 1)).Any(at => Fits(first, x, at) && Fits(second, x, y - at));
+
+    private static int AreaOf(CutPart[] parts, int set) =>
+        parts.Where((_, i) => (set & (1 << i)) != 0).Sum(p => (int)(p.Length.Millimetres * p.Width.Millimetres));
 
     private static bool FitsAlone(CutPart part, int x, int y)
     {

@@ -39,6 +39,23 @@ public class ImpossibleJobs
     }
 
     [Fact]
+    public void When_stock_runs_out_it_is_said_how_many_more_sheets_of_which_size_take_the_rest()
+    {
+        CutPart[] parts = [.. Enumerable.Range(0, 5).Select(i => Part($"p{i}", 2000, 1000))];
+        var request = Request(parts) with { Stock = [Sheet(quantity: 2)] };
+        Assert.Contains("add 3 more of 2440 mm by 1220 mm", Found(PlanOf(request), "cutting.stock-too-few").Message);
+        Assert.Empty(PlanOf(request with { Stock = [Sheet(quantity: 5)] }).Findings);
+    }
+
+    [Fact]
+    public void An_offcut_that_is_used_up_asks_for_sheets_where_there_are_any()
+    {
+        var rack = Sheet(900, 700, quantity: 1) with { Id = "rack", IsOffcut = true };
+        var request = Request(Part("a", 800, 600), Part("b", 800, 600)) with { Stock = [rack, Sheet(quantity: 0)] };
+        Assert.Contains("add 1 more of 2440 mm by 1220 mm", Found(PlanOf(request), "cutting.stock-too-few").Message);
+    }
+
+    [Fact]
     public void A_side_past_fence_and_stop_is_beyond_the_saws() =>
         Found(
             PlanOf(Request(Part("a", 2300, 500)) with { Saws = Jobs.Shop with { CrosscutReach = Mm(2000) } }),
