@@ -11,8 +11,9 @@ internal static class ProofText
     private static IEnumerable<string> Sentences(PlanProof proof, Func<string, string> nameOf)
     {
         if (proof.Missing > 0)
-            yield return $"{Count(proof.Missing, "part has", "parts have")} no place, so nothing is proven about the job as a whole.";
-        if (Proven(proof) is { } proven)
+            yield return $"{Count(proof.Missing, "part has", "parts have")} no place, so nothing is proven about the job as a whole"
+                + (proof.Materials.Count > 0 ? "; what follows is about the others." : ".");
+        if (proof.Materials.Count > 0 && Proven(proof) is { } proven)
             yield return proven;
         if (!proof.IsFewestVisits)
             yield return $"At most {Count(proof.Visits - proof.VisitsAtLeast, "visit", "visits")} more than the fewest possible: "

@@ -10,6 +10,9 @@ internal sealed record ItemSubject(Item Item, CutRun? Run, CutRequest Request, S
     public long Smallest =>
         Item.Parts.Select(p => Request.Parts[p]).Min(p => Math.Min(p.Length.Nanometres, p.Width.Nanometres));
 
+    private long LongestSide =>
+        Item.Parts.Select(p => Request.Parts[p]).Max(p => Math.Max(p.Length.Nanometres, p.Width.Nanometres));
+
     private string Name => Run is null ? Request.Parts[Item.Parts[0]].Id : $"{Run.Id} (running grain)";
 
     /// <summary>True when the piece a part is first cut from at the table saw can be dressed and handled.</summary>
@@ -99,7 +102,7 @@ internal sealed record ItemSubject(Item Item, CutRun? Run, CutRequest Request, S
         && Item.Turns.Any(t => Saws.CanSet(t.X) && Saws.CanSet(t.Y))
             ? $"has a side beyond the fence's {Say(Saws.RipReach)}, and the crosscut guide takes pieces {Say(Saws.CrosscutWidth)} wide; "
                 + "join it from two, or raise the shop's rip reach or crosscut width."
-            : $"has a side beyond the saws: the fence reaches {Say(Saws.RipReach)} and the stop {Say(Saws.CrosscutReach)}; "
+            : $"has a side of {Say(LongestSide)}, beyond the saws: the fence reaches {Say(Saws.RipReach)} and the stop {Say(Saws.CrosscutReach)}; "
                 + "join it from two, or raise the shop's rip reach or crosscut reach.";
 
     private string HandlingMessage(Turn turn) =>

@@ -45,7 +45,7 @@ public class Proofs
         var request = Request(Part("a", 2000, 1000), Part("b", 2000, 1000)) with { Stock = [Sheet(quantity: 1)] };
         var proof = PlanOf(request).Proof!;
         Assert.False(proof.IsProvenBest);
-        Assert.StartsWith("1 part has no place, so nothing is proven about the job as a whole.", proof.Sentence);
+        Assert.StartsWith("1 part has no place, so nothing is proven about the job as a whole", proof.Sentence);
     }
 
     [Fact]
