@@ -70,6 +70,62 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
         await Expect(points.First).ToHaveAttributeAsync("aria-pressed", "true");
     }
 
+    [Fact]
+    public async Task A_plan_that_is_being_cut_stays_as_it_is_and_a_reading_brings_the_next_round()
+    {
+        await OpenPlanned();
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Cut from this plan" }).ClickAsync();
+        await Expect(Page.Locator(".issue [data-round='1']")).ToContainTextAsync("stays as it is since");
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToContainTextAsync("cut round 1");
+        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = 30_000 });
+        var (cards, text) = (Page.Locator("[data-visit='1']"), await Page.Locator("[data-visit='1']").InnerTextAsync());
+        await Done(1).CheckAsync();
+        await Expect(Page.Locator(".issue [data-round='1']")).ToContainTextAsync("ticked");
+
+        foreach (var (reading, value) in await Awaited())
+            await TakeReading(reading, value);
+        await Page.GetByRole(AriaRole.Link, new() { Name = "Cut", Exact = true }).ClickAsync();
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Cut round 2 from this plan" }))
+            .ToBeVisibleAsync(new() { Timeout = 30_000 });
+        await Expect(Page.GetByRole(AriaRole.Heading, new() { Name = "Round 2: cut setting by setting" }))
+            .ToBeVisibleAsync();
+        await Expect(Done(1)).ToBeCheckedAsync();
+        await Expect(cards.Locator(".distance"))
+            .ToHaveTextAsync(text.Split('\n').First(line => line.EndsWith(" in", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task A_round_of_which_nothing_is_cut_can_be_withdrawn()
+    {
+        await OpenPlanned();
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Cut from this plan" }).ClickAsync();
+        await Page.Locator(".issue summary").ClickAsync();
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Nothing is cut yet" }).ClickAsync();
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Cut from this plan" }))
+            .ToBeVisibleAsync(new() { Timeout = 30_000 });
+    }
+
+    private async Task<IReadOnlyList<(string Name, string Planned)>> Awaited()
+    {
+        await Open("build");
+        var cards = await Page.Locator(".reading").AllAsync();
+        var awaited = new List<(string, string)>();
+        foreach (var card in cards)
+            awaited.Add(
+                ((await card.GetAttributeAsync("data-reading"))!, await card.Locator("strong.size").InnerTextAsync())
+            );
+        return awaited;
+    }
+
+    private async Task TakeReading(string reading, string value)
+    {
+        var typed = Page.Locator($"[data-reading='{reading}']").GetByRole(AriaRole.Textbox);
+        // A fraction is shown with its own slash.
+        await typed.FillAsync(value.Replace('\u2044', '/'));
+        await typed.BlurAsync();
+        await Expect(Page.Locator($"[data-reading='{reading}']")).ToContainTextAsync("Read on");
+    }
+
     private ILocator Done(int visit) => Page.Locator($"[data-visit='{visit}'] .row-head .tick input");
 
     private async Task OpenPlanned()

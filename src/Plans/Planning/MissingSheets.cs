@@ -34,7 +34,9 @@ internal static class MissingSheets
     )
     {
         var area = $"they need {items.Sum(i => (double)i.Area) / 1e12:0.00} m² and more; add sheets";
-        if (left.Count > MostParts)
+        // With as many sheets as anybody wants, more of them are no cure; and asking again would never end.
+        var isLimited = request.Stock.Any(s => s.Material == material && s.Quantity is not null);
+        if (left.Count > MostParts || !isLimited)
             return area;
         var plan = Planner.Plan(Alone(request, material, left));
         if (plan.Findings.Any(f => f.Severity == Severity.MustMend))

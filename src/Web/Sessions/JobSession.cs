@@ -74,6 +74,15 @@ public sealed class JobSession
             project => project.SetField("cutting/extraVisits", extraVisits.ToString(CultureInfo.InvariantCulture))
         );
 
+    /// <summary>Issues the round of the plan that is shown: it stays as it is from then on.</summary>
+    /// <param name="round">Its number, for the button that takes it back.</param>
+    /// <param name="day">The day.</param>
+    public Refusal? Issue(int round, DateOnly day)
+    {
+        lock (_gate)
+            return Edit($"cut round {round} from this plan", _ => Now.Workbook.Issue(day));
+    }
+
     /// <summary>Edits the document, saves it and derives everything anew.</summary>
     /// <param name="name">What the edit does, as it is read on the button that takes it back.</param>
     /// <param name="edit">The edit.</param>

@@ -60,7 +60,7 @@ public class PlanFindings
         var request = Inches([Rest, .. parts]) with { Stock = [Sheet(2438.4m, 1219.2m, quantity: 2)] };
         var finding = Only("cutting.stock-too-few", request);
         var left = Assert.Single(finding.About);
-        Says(finding, "birch", left, "with 1 part left", "add sheets");
+        Says(finding, "birch", left, "with 1 part left", "add 1 more of 96 in by 48 in");
     }
 
     [Fact]
