@@ -54,7 +54,7 @@ internal sealed class PlanSearch(Workbook unplanned)
             // What is issued stays as it is: there is no choice between plans any more.
             return unplanned.Project.Issued.Count > 0
                 ? new(unplanned.WithPlan(plans, _stop.Token).Plan, null)
-                : WithFront(Planner.Plan(unplanned.CutRequest, plans, _stop.Token));
+                : WithFront(Planner.Plan(unplanned.CutRequest, plans, _stop.Token, unplanned.Before));
         }
         catch (OperationCanceledException)
         {
