@@ -133,7 +133,7 @@ public sealed class WorkTests(Chromium chromium) : OwnWebTests(chromium)
         await Page.GetByRole(AriaRole.Group, new() { Name = "Show as" })
             .GetByText("Front", new() { Exact = true })
             .ClickAsync();
-        var thing = Page.Locator(".drawing [data-about^='door-1.']").First;
+        var thing = Page.Locator(".drawing[data-listens] [data-about^='door-1.']").First;
         await thing.Locator("path").First.ClickAsync(new() { Force = true });
         await Expect(Page.Locator("[data-piece='door-1']"))
             .ToHaveClassAsync(new System.Text.RegularExpressions.Regex("is-selected"));

@@ -20,7 +20,9 @@ export function openViewer(page: DotNet, host: HTMLElement): Viewer | null {
 
 /** Makes the things in a drawing pickable; the .NET side hears what is picked. */
 export function listenForPicks(page: DotNet, figure: HTMLElement): Picks {
-  return new Picks(figure, (id) => void page.invokeMethodAsync("Picked", id));
+  const picks = new Picks(figure, (id) => void page.invokeMethodAsync("Picked", id));
+  figure.dataset.listens = ""; // From now on a click is heard.
+  return picks;
 }
 
 interface PageHalf {
