@@ -67,6 +67,9 @@ internal sealed record SawNumbers(
     /// <summary>How wide a piece the crosscut guide takes.</summary>
     public long CrosscutWidth { get; private init; } = Far;
 
+    /// <summary>True when the crosscut guide does not take whatever one person handles.</summary>
+    public bool HasGuideLimit => CrosscutWidth < Far;
+
     /// <summary>The heaviest chunk in kilograms; null for no limit.</summary>
     public decimal? ChunkKilograms { get; private init; }
 

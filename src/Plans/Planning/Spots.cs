@@ -75,6 +75,8 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
                 continue;
             if (item.Apart.Count > 0 && _strips.HasNear(sheet, span.Cell, item))
                 continue;
+            if (job.Saws.HasGuideLimit && !IsGuided(span, turn, sheet.Stock))
+                continue;
             if (!_hasOrder || IsInOrder(sheet, span, turn))
                 best = new(sheet, span.Cell, turn, span.Joining, worth);
         }
@@ -155,6 +157,24 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
         var across = span.Axis.Other();
         return isFilled && turn.Match(across) && turn.Size(across) == span.Across;
     }
+
+    /// <summary>True when the crosscut guide takes every piece that the stop would be used on: first the cell's, then the strip.</summary>
+    private bool IsGuided(in Span span, Turn turn, Stock stock)
+    {
+        var margin = span.OpenAcross ? job.Saws.Dressing + stock.Piece.OutOfSquare.Nanometres : 0;
+        var across = (span.Axis == SheetAxis.Length ? span.Y : span.X) + margin;
+        if (turn.Along is { } line && line.Axis == span.Axis)
+            return IsGuided(line, across);
+        var strip = turn.Size(span.Axis);
+        if (!job.Saws.CanCut(strip, across))
+            return false;
+        return turn.Along is { } within
+            ? IsGuided(within, strip)
+            : job.Saws.CanCut(turn.Size(span.Axis.Other()), strip);
+    }
+
+    private bool IsGuided(RunLine line, long strip) =>
+        line.Segments.SelectMany(s => s).All(member => job.Saws.CanCut(member.Size, strip));
 
     private bool HasMatch(SheetLayout sheet, int at, SheetAxis axis)
     {

@@ -135,6 +135,37 @@ public sealed class StockTruth
         );
     }
 
+    /// <summary>The fence reaches 760 mm, so that 1 500 is cut at the stop: from strips, for no whole sheet fits its guide.</summary>
+    [Theory]
+    [InlineData(400)]
+    [InlineData(720)]
+    [InlineData(1000)]
+    public void What_is_cut_at_the_stop_is_no_wider_than_the_crosscut_guide_takes(decimal width)
+    {
+        var longs = Enumerable.Range(1, 6).Select(i => Jobs.Part($"long{i}", 1500, 300));
+        var others = Enumerable.Range(1, 4).Select(i => Jobs.Part($"other{i}", 650, 250));
+        var request = Jobs.Request([.. longs, .. others]) with
+        {
+            Saws = Jobs.Shop with { CrosscutWidth = Jobs.Mm(width) },
+        };
+        var plan = Jobs.PlanOf(request);
+        Assert.Null(VirtualSaw.Run(plan, request).Why);
+        Assert.Equal(10, plan.Workpieces.Count(w => w.Use == WorkpieceUse.Part));
+    }
+
+    /// <summary>By hand: the fence reaches 760 mm on neither side, and the strip for one is 800 wide at least.</summary>
+    [Fact]
+    public void A_part_the_crosscut_guide_cannot_take_is_told_with_its_limit()
+    {
+        var request = Jobs.Request(Jobs.Part("top", 900, 800)) with
+        {
+            Saws = Jobs.Shop with { CrosscutWidth = Jobs.Mm(600) },
+        };
+        var finding = Assert.Single(Jobs.PlanOf(request).Findings, f => f.Severity == Severity.MustMend);
+        Assert.Equal("cutting.part-beyond-saws", finding.Rule);
+        Assert.Contains("the crosscut guide takes pieces 600 mm wide", finding.Message);
+    }
+
     /// <summary>Sheets with any bad areas at all: the virtual saw, which knows nothing of how they are parted off, accepts every plan.</summary>
     [Fact]
     public void Whatever_is_bad_about_a_sheet_nothing_is_cut_from_it()
@@ -143,13 +174,13 @@ public sealed class StockTruth
             Gen.Select(Gen.Int[0, 2300], Gen.Int[0, 1100], Gen.Int[5, 300], Gen.Int[5, 300]).List[0, 3],
             Gen.Int[0, 12],
             Gen.Bool,
-            Gen.Int[15, 60]
+            Gen.Select(Gen.Int[15, 60], Gen.Int[200, 1300])
         );
         Gen.Select(sheet, Gen.Select(Gen.Int[100, 1500], Gen.Int[80, 700], Gen.Bool).List[1, 12])
             .Sample(
                 (kind, sizes) =>
                 {
-                    var (bad, oos, trusts, kilograms) = kind;
+                    var (bad, oos, trusts, (kilograms, guide)) = kind;
                     var stock = Jobs.Sheet() with
                     {
                         Bad = [.. bad.Select(b => Area(b.Item1, b.Item2, b.Item3, b.Item4))],
@@ -163,7 +194,7 @@ public sealed class StockTruth
                     var request = Jobs.Request([.. parts]) with
                     {
                         Stock = [stock],
-                        Saws = Jobs.Shop with { ChunkKilograms = kilograms },
+                        Saws = Jobs.Shop with { ChunkKilograms = kilograms, CrosscutWidth = Jobs.Mm(guide) },
                         Rules = new(Effort: 5),
                     };
                     var verdict = VirtualSaw.Run(Jobs.PlanOf(request), request);
