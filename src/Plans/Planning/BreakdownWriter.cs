@@ -52,8 +52,10 @@ internal sealed class BreakdownWriter(Script script)
             piece.Leave();
             return;
         }
-        if (HasChunk(first) && rough.Second is { } other && HasChunk(other))
-            piece = DressShared(piece, rough.Axis.Other(), rough.Side(rough.Axis.Other()).TrueAt);
+        var along = rough.Axis.Other();
+        var trueAt = rough.Side(along).TrueAt;
+        if (HasChunk(first) && rough.Second is { } other && HasChunk(other) && !IsSplitBefore(rough, along, trueAt))
+            piece = DressShared(piece, along, trueAt);
         var (gives, leaves) = BreakAt(piece, rough.Axis, rough.Side(rough.Axis).At + rough.At);
         WriteRough(gives, first);
         if (leaves is not null && rough.Second is { } second)
@@ -115,6 +117,15 @@ internal sealed class BreakdownWriter(Script script)
     }
 
     private bool HasChunk(Rough rough) => rough.Leaves().Any(l => l.Region >= 0 && !_roots[l.Region].IsEmpty);
+
+    /// <summary>True when a later rough cut lies where dressing the whole edge would take the wood away.</summary>
+    private static bool IsSplitBefore(Rough rough, SheetAxis axis, long trueAt) =>
+        rough.First is { } first
+        && (
+            (rough.Axis == axis && rough.Side(axis).At + rough.At <= trueAt)
+            || IsSplitBefore(first, axis, trueAt)
+            || (rough.Second is { } second && IsSplitBefore(second, axis, trueAt))
+        );
 
     private bool IsUsed(Rough leaf) => leaf.Held is not null || HasChunk(leaf);
 

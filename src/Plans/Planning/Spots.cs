@@ -75,7 +75,7 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
                 continue;
             if (item.Apart.Count > 0 && _strips.HasNear(sheet, span.Cell, item))
                 continue;
-            if (job.Saws.HasGuideLimit && !IsGuided(span, turn, sheet.Stock))
+            if (job.Saws.HasGuideLimit && !IsGuided(sheet, span, turn))
                 continue;
             if (!_hasOrder || IsInOrder(sheet, span, turn))
                 best = new(sheet, span.Cell, turn, span.Joining, worth);
@@ -159,10 +159,13 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
     }
 
     /// <summary>True when the crosscut guide takes every piece that the stop would be used on: first the cell's, then the strip.</summary>
-    private bool IsGuided(in Span span, Turn turn, Stock stock)
+    /// <remarks>A rest grows again when what lies beside it is taken out, so it counts as wide as its region.</remarks>
+    private bool IsGuided(SheetLayout sheet, in Span span, Turn turn)
     {
-        var margin = span.OpenAcross ? job.Saws.Dressing + stock.Piece.OutOfSquare.Nanometres : 0;
-        var across = (span.Axis == SheetAxis.Length ? span.Y : span.X) + margin;
+        var isRest = span.IsLoose || span.Joining is Joining.SmoothRest or Joining.RoughRest;
+        var margin = span.OpenAcross || isRest ? job.Saws.Dressing + sheet.Stock.Piece.OutOfSquare.Nanometres : 0;
+        var wide = isRest ? RegionSize(sheet, span) : (span.Axis == SheetAxis.Length ? span.Y : span.X);
+        var across = wide + margin;
         if (turn.Along is { } line && line.Axis == span.Axis)
             return IsGuided(line, across);
         var strip = turn.Size(span.Axis);
@@ -171,6 +174,16 @@ internal sealed class Spots(Job job, SettingOrder order, Random random)
         return turn.Along is { } within
             ? IsGuided(within, strip)
             : job.Saws.CanCut(turn.Size(span.Axis.Other()), strip);
+    }
+
+    /// <summary>The size across a span of the whole region it lies in.</summary>
+    private static long RegionSize(SheetLayout sheet, in Span span)
+    {
+        var at = span.Cell;
+        while (sheet.Cells[at].Parent >= 0)
+            at = sheet.Cells[at].Parent;
+        ref var root = ref sheet.Cells[at];
+        return root.Axis == span.Axis ? root.Across : root.Along;
     }
 
     private bool IsGuided(RunLine line, long strip) =>

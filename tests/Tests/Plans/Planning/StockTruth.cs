@@ -200,7 +200,7 @@ public sealed class StockTruth
                     var verdict = VirtualSaw.Run(Jobs.PlanOf(request), request);
                     Assert.True(verdict.Accepted, verdict.Why);
                 },
-                iter: 60
+                iter: 200
             );
     }
 
