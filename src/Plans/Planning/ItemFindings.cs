@@ -6,6 +6,33 @@ namespace Nookwright.Planning;
 /// <summary>Why a part or a run can be cut from no sheet there is, and what would make it possible.</summary>
 internal static class ItemFindings
 {
+    /// <summary>The rule of a part whose material nobody has.</summary>
+    public const string NoSheet = "cutting.no-sheet-of-material";
+
+    /// <summary>The same findings, with parts of one material that nobody has told together: one missing sheet is one trouble.</summary>
+    public static IEnumerable<Finding> Together(IReadOnlyList<Finding> findings, CutRequest request)
+    {
+        var materials = request.Parts.ToDictionary(p => p.Id, p => p.Material);
+        var missing = findings.Where(f => f.Rule == NoSheet).GroupBy(f => materials[f.About[^1]]);
+        return missing
+            .Select(group => Together(group, materials.ContainsKey))
+            .Concat(findings.Where(f => f.Rule != NoSheet));
+    }
+
+    private static Finding Together(IGrouping<string, Finding> missing, Func<string, bool> isPart)
+    {
+        var all = missing.ToList();
+        var about = all.SelectMany(f => f.About).ToList();
+        return all.Count == 1
+            ? all[0]
+            : all[0] with
+            {
+                Message =
+                    $"{about.Count(isPart)} parts are of {missing.Key}, and there is no such sheet in stock; add one.",
+                About = about,
+            };
+    }
+
     /// <summary>Null when some sheet will do, as far as sizes, figure, bad areas and saws go.</summary>
     public static Finding? Of(Item item, CutRun? run, CutRequest request, SawNumbers saws, IReadOnlyList<Stock> stocks)
     {
@@ -14,10 +41,7 @@ internal static class ItemFindings
             return subject.Finding("cutting.no-size", "has a side of no size; give it one above zero.");
         var ours = stocks.Where(s => s.Material == item.Material).ToList();
         if (ours.Count == 0)
-            return subject.Finding(
-                "cutting.no-sheet-of-material",
-                $"is of {item.Material}, and there is no such sheet in stock; add one."
-            );
+            return subject.Finding(NoSheet, $"is of {item.Material}, and there is no such sheet in stock; add one.");
         ours.RemoveAll(s => !item.MayComeFrom(s));
         if (ours.Count == 0)
             return subject.NotFromPin();

@@ -54,7 +54,16 @@ internal sealed class JobReader
         for (var i = 0; i < _request.Parts.Count; i++)
             if (!_runs.Claims(i))
                 AddPart(i, items, blanks);
-        return new(_request, _saws, _stocks, _settings.Settings, items, blanks, _runs.Rules, _findings)
+        return new(
+            _request,
+            _saws,
+            _stocks,
+            _settings.Settings,
+            items,
+            blanks,
+            _runs.Rules,
+            [.. ItemFindings.Together(_findings, _request)]
+        )
         {
             Sides = _settings.Sides,
             CutsAll = _cutsAll,

@@ -11,6 +11,17 @@ namespace Nookwright.Tests.Planning;
 public class ImpossibleJobs
 {
     [Fact]
+    public void One_missing_sheet_is_one_trouble_however_many_parts_are_of_it()
+    {
+        var plan = PlanOf(
+            Request(Part("a", 100, 100, material: "oak"), Part("b", 200, 100, material: "oak"), Part("c", 300, 100))
+        );
+        var finding = Found(plan, "cutting.no-sheet-of-material");
+        Assert.Equal(["a", "b"], finding.About);
+        Assert.StartsWith("2 parts are of oak", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_part_larger_than_every_sheet_is_named_and_the_rest_is_planned()
     {
         var plan = PlanOf(Request(Part("top", 2600, 600), Part("side", 700, 500)));
