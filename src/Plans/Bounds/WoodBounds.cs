@@ -6,8 +6,8 @@ namespace Nookwright.Bounds;
 /// <remarks>Quick bounds are there from the start. Better ones come while <see cref="BoundWatch"/> sharpens them.</remarks>
 public sealed class WoodBounds
 {
-    // About a second of reckoning for one material at the usual effort of 200 rounds.
-    private const double StepsPerRound = 3e6;
+    // About a second of reckoning for one material at the usual effort of 600 rounds.
+    private const double StepsPerRound = 1e6;
 
     private readonly CutRequest _request;
     private readonly Dictionary<string, BoundFinder> _finders;

@@ -27,7 +27,7 @@ internal static class BoxByBoxPrice
     private static string Advice(int visits, int loose, int looseFree) =>
         loose < looseFree
             ? "Parts that are alike in several boxes then come from different visits, unless they must match."
-        : visits > 0 ? "It buys nothing here: the boxes share what must match. Plan without it."
+        : visits > 0 ? "It buys nothing here: plan without it."
         : "";
 
     private static string Difference(int count, string one) =>

@@ -7,14 +7,12 @@ namespace Nookwright.Planning;
 /// <param name="stop">Ends it early.</param>
 internal sealed class LessWood(CutRequest request, CancellationToken stop)
 {
-    private const int StepsPerRound = 100;
-
     private const int Tries = 10;
 
     // Whether a visit can be done without often shows soon, and there are many to try: parts of all steps, pass after pass.
     private static readonly int[] Passes = [20, 5];
 
-    private int Steps => request.Rules.Effort * StepsPerRound;
+    private int Steps => request.Rules.Steps;
 
     /// <summary>Trees that cost less of a material, whatever visits that takes; null when none were found.</summary>
     /// <param name="at">The trees to start from.</param>

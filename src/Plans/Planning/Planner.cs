@@ -10,8 +10,6 @@ public static class Planner
     /// <summary>How many parts are planned at most; more are refused with a finding.</summary>
     public const int MostParts = 20_000;
 
-    private const int StepsPerRound = 100;
-
     /// <summary>The best plan found for a request; the virtual saw has executed it.</summary>
     /// <param name="request">What to cut, from what, with which saws.</param>
     /// <param name="progress">Told of the first plan and of every better one, each with what is proven about it by then.</param>
@@ -105,7 +103,7 @@ public static class Planner
         for (var way = best.IsKept ? 0 : 1; way < ItemOrder.Ways && job.Items.Count is > 0 and < 2000; way++)
             if (!stop.IsCancellationRequested)
                 best = Better(best, Constructed(job, way, isRackFirst, CancellationToken.None), progress);
-        var steps = job.Request.Rules.Effort * StepsPerRound;
+        var steps = job.Request.Rules.Steps;
         return steps == 0 ? best : new Team(job, best, better => Report(progress, better)).Improve(steps, goal, stop);
     }
 

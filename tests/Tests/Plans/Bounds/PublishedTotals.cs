@@ -17,7 +17,7 @@ public class PublishedTotals
         var bounds = PublicInstances
             .Bins("class500.txt")
             .Where(i => i.Name.StartsWith($"cl{kind:00}_020", StringComparison.Ordinal))
-            .Sum(i => Given.Sharpest(i.Request).Sheets);
+            .Sum(i => Given.Sharpest(i.Request, i.Request.Stock[0].Material).Sheets);
         var best = PublicInstances.BestKnown()[$"{kind}_020"].Values.Min();
         TestContext.Current.TestOutputHelper?.WriteLine($"class {kind}: bounds {bounds}, best published {best}");
         Assert.InRange(bounds, best * 9 / 10, best);

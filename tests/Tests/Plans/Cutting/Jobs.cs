@@ -1,3 +1,4 @@
+using Nookwright.Bench;
 using Nookwright.Cutting;
 using Nookwright.Measure;
 using Nookwright.Parts;
@@ -14,18 +15,7 @@ internal static class Jobs
         new(Mm(3), Mm(2), Mm(6), Mm(760), Mm(2440), Mm(2750), Mm(2440), Mm(1220), Mm(25));
 
     /// <summary>No kerf, no dressing, no limits: plain geometry.</summary>
-    public static SawLimits Ideal { get; } =
-        new(
-            Length.Zero,
-            Length.Zero,
-            Length.Zero,
-            Length.Unlimited,
-            Length.Unlimited,
-            Length.Unlimited,
-            Length.Unlimited,
-            Length.Unlimited,
-            Length.Zero
-        );
+    public static SawLimits Ideal => InstanceFile.IdealSaws;
 
     public static Length Mm(decimal millimetres) => Length.FromMillimetres(millimetres);
 

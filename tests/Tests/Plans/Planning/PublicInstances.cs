@@ -1,8 +1,5 @@
-using System.Globalization;
-using System.Text.Json;
+using Nookwright.Bench;
 using Nookwright.Cutting;
-using Nookwright.Projects;
-using Nookwright.Tests.Cutting;
 using Nookwright.Tests.House;
 
 namespace Nookwright.Tests.Planning;
@@ -24,37 +21,11 @@ internal static class PublicInstances
         return "";
     }
 
-    /// <summary>Bin packing instances, one a line: name; kinds; W; H; w,h[,count]; … Oriented.</summary>
+    /// <summary>Bin packing instances; parts are not turned.</summary>
     public static IEnumerable<(string Name, CutRequest Request)> Bins(string name) =>
-        System.IO.File.ReadLines(File(name)).Where(l => !l.StartsWith('#') && l.Contains(';')).Select(Bin);
+        InstanceFile.Read(File(name), mayTurn: false);
 
-    /// <summary>Sums of bins per class and size, by method.</summary>
-    public static Dictionary<string, Dictionary<string, int>> BestKnown()
-    {
-        var json = JsonDocument.Parse(System.IO.File.ReadAllText(File("class500_best_known_guillotine.json")));
-        return json
-            .RootElement.GetProperty("oriented_guillotine_2BP_O_G")
-            .Deserialize<Dictionary<string, Dictionary<string, int>>>()!;
-    }
-
-    private static (string Name, CutRequest Request) Bin(string line)
-    {
-        var fields = line.Trim().Split(';');
-        var parts = fields.Skip(4).Where(f => f.Length > 0).Select(f => f.Split(',').Select(Number).ToArray()).ToList();
-        var cut = parts.SelectMany(
-            (p, i) =>
-                Enumerable
-                    .Range(0, p.Length > 2 ? (int)p[2] : 1)
-                    .Select(n => Jobs.Part($"{i}-{n}", p[0], p[1], PanelFigure.Length))
-        );
-        var request = Jobs.Request([.. cut]) with
-        {
-            Stock = [Jobs.Sheet(Number(fields[2]), Number(fields[3]))],
-            Saws = Jobs.Ideal,
-            Rules = new(VisitsFirst: false),
-        };
-        return (fields[0], request);
-    }
-
-    private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
+    /// <summary>Sums of bins per class and size, by method; parts are not turned.</summary>
+    public static Dictionary<string, Dictionary<string, int>> BestKnown() =>
+        InstanceFile.Published(File("class500_best_known_guillotine.json"), mayTurn: false);
 }
