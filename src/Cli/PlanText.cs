@@ -16,7 +16,7 @@ public sealed class PlanText(Plan plan, CutRequest request)
 
     /// <summary>The lines.</summary>
     public IEnumerable<string> Lines() =>
-        [Summary(), .. Said(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body()];
+        [Summary(), .. Said(), "", .. plan.Rounds.Count > 0 ? new RoundsText(plan).Lines() : Body(), .. Joints()];
 
     /// <summary>The lines after the summary.</summary>
     public IEnumerable<string> Body() => [.. Sheets(), .. LeftBefore(), .. plan.Visits.SelectMany(Visit)];
@@ -99,6 +99,21 @@ public sealed class PlanText(Plan plan, CutRequest request)
         var run = request.Runs.FirstOrDefault(r => r.Id == held.Part);
         return request.Parts.Where(p => p.Id == held.Part || run?.Parts.Contains(p.Id) == true);
     }
+
+    /// <summary>What becomes of the figure of each running grain, from part to part.</summary>
+    private IEnumerable<string> Joints()
+    {
+        foreach (var run in RunJoint.Of(plan, request).GroupBy(j => j.Run))
+        {
+            yield return $"Running grain {run.Key}";
+            foreach (var joint in run)
+                yield return $"  {Part(joint.Before)} to {Part(joint.After)}: {joint.Say(Size)}";
+            yield return "";
+        }
+    }
+
+    private string Part(string id) =>
+        _parts[id] is var part && part.Name == part.Letter ? part.Id : $"{part.Letter} ({part.Name})";
 
     private string Size(Length length) => _lengths.PrintInFull(length);
 }

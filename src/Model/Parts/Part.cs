@@ -63,6 +63,9 @@ public sealed record RunOfParts(string Id, IReadOnlyList<string> Parts, MatchedS
 {
     /// <summary>Parts after which the run may go on in another strip.</summary>
     public IReadOnlyList<string> MaySplitAfter { get; init; } = [];
+
+    /// <summary>How far the cut edges of neighbours stand apart in the room, joint by joint; null where they do not stand side by side.</summary>
+    public IReadOnlyList<Length?> Gaps { get; init; } = [];
 }
 
 /// <summary>Everything to make.</summary>

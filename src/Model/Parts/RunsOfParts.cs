@@ -48,10 +48,15 @@ internal sealed class RunsOfParts
         foreach (var (member, index) in members.Select((member, index) => (member, index)))
             _places[member.Id] = new(run.Id, index + 1);
         var parts = members.Select(member => member.Id).ToList();
+        var height = RunDirection.HeightOf(members);
         Runs.Add(
-            new(run.Id, parts, RunDirection.HeightOf(members))
+            new(run.Id, parts, height)
             {
                 MaySplitAfter = [.. parts.SkipLast(1).Intersect(run.MaySplitAfter)],
+                Gaps =
+                [
+                    .. members.Zip(members.Skip(1)).Select(pair => RunGap.Between(pair.First, pair.Second, height)),
+                ],
             }
         );
     }

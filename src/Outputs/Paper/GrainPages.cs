@@ -1,3 +1,4 @@
+using Nookwright.Cutting;
 using Nookwright.Drawing;
 using Nookwright.Flow;
 using Nookwright.Parts;
@@ -32,9 +33,12 @@ internal static class GrainPages
     private static void DrawRun(PageFlow flow, RunOfParts run, Workbook book, JobWords words)
     {
         flow.Head($"Running grain {run.Id}", keep: TallestRun + 24);
+        var joints = book.Plan is { } made
+            ? RunJoint.Of(made, book.CutRequest).Where(j => j.Run == run.Id).ToList()
+            : [];
         flow.Text(
-            "Cut these from one strip in this order, so that the figure runs across them. "
-                + "Write the number and an arrow on the back of each before the first cut."
+            $"Cut these from {(joints.Any(j => j.IsSplit) ? "their strips" : "one strip")} in this order, so that the figure "
+                + "runs across them. Write the number and an arrow on the back of each before the first cut."
         );
         flow.Space(2);
         var largest = new Spot(flow.Paper.BodyWidth, TallestRun);
@@ -42,6 +46,10 @@ internal static class GrainPages
             flow.Draw(picture);
         flow.Space(2);
         flow.Text(string.Join("; ", run.Parts.Select((part, i) => $"{i + 1}: {words.Named(part)}")));
+        foreach (var joint in joints)
+            flow.Text($"{Number(joint.Before)} to {Number(joint.After)}: {joint.Say(words.Size)}.");
+
+        int Number(string part) => run.Parts.Index().First(p => p.Item == part).Index + 1;
     }
 
     private static void DrawMatches(PageFlow flow, Workbook book, JobWords words)

@@ -86,6 +86,15 @@ public sealed record CutRun(string Id, IReadOnlyList<string> Parts)
 
     /// <summary>Parts after which the maker allows the run to go on in another strip, where one is too short for all.</summary>
     public IReadOnlyList<string> MaySplitAfter { get; init; } = [];
+
+    /// <summary>
+    /// How far the cut edges of neighbours stand apart in place, joint by joint; null where nobody says, and empty when
+    /// nobody says of any.
+    /// </summary>
+    public IReadOnlyList<Length?> Gaps { get; init; } = [];
+
+    /// <summary>The gap after the part in a place, from nought; null when nobody says.</summary>
+    internal Length? GapAfter(int place) => place < Gaps.Count ? Gaps[place] : null;
 }
 
 /// <summary>A kind of sheet, or an offcut.</summary>

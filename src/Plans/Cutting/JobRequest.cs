@@ -40,7 +40,12 @@ public static class JobRequest
     }
 
     private static CutRun Run(RunOfParts run) =>
-        new(run.Id, run.Parts) { Height = run.Height, MaySplitAfter = run.MaySplitAfter };
+        new(run.Id, run.Parts)
+        {
+            Height = run.Height,
+            MaySplitAfter = run.MaySplitAfter,
+            Gaps = run.Gaps,
+        };
 
     private static CutPart Cut(Part part, string? from) =>
         new(

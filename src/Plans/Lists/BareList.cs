@@ -86,6 +86,7 @@ public static class BareList
         {
             Height = run.Select(p => p.Line.Height).FirstOrDefault(h => h is not null),
             MaySplitAfter = [.. run.Where(p => p.Line.MaySplit).Select(p => p.Part.Id)],
+            Gaps = [.. run.SkipLast(1).Select(p => p.Line.Gap)],
         };
 
     private static CutApart Apart(IGrouping<string, (ListedPart Line, CutPart Part)> wish) =>

@@ -42,13 +42,16 @@ public sealed record ListedPart(
     /// <summary>True when their run may go on in another strip after them.</summary>
     public bool MaySplit { get; init; }
 
+    /// <summary>How far the next part of their run stands from each of them in place; null when nobody says.</summary>
+    public Length? Gap { get; init; }
+
     /// <summary>Which of their sides lies across the strip of their run; null when nobody says.</summary>
     public MatchedSide? Height { get; init; }
 }
 
 /// <summary>
 /// Reads a bare list of parts:
-/// <c>label,quantity,length,width,material,grain,match,run,height,split,piece,apart,from,awaits</c>.
+/// <c>label,quantity,length,width,material,grain,match,run,height,split,gap,piece,apart,from,awaits</c>.
 /// </summary>
 /// <remarks>
 /// <c>label</c>, <c>length</c> and <c>width</c> must be there. Quantity is 1, and grain <c>any</c>, when not given. Grain
@@ -71,6 +74,7 @@ public static class PartsCsv
         "run",
         "height",
         "split",
+        "gap",
         "piece",
         "apart",
         "from",
@@ -119,6 +123,7 @@ public static class PartsCsv
             From = row.Name("from"),
             Awaits = row.Name("awaits"),
             MaySplit = row.YesNo("split") ?? false,
+            Gap = row.Name("gap") is null ? null : row.Amount("gap", bare),
             Height = row.Choice<MatchedSide?>(
                 "height",
                 ("", null),

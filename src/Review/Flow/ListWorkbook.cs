@@ -103,6 +103,7 @@ public static class ListWorkbook
         request.Runs.Select(r => new RunOfParts(r.Id, r.Parts, r.Height ?? MatchedSide.Length)
         {
             MaySplitAfter = r.MaySplitAfter,
+            Gaps = r.Gaps,
         });
 
     private static SizeText Written(Length length, CutRequest request) => new(LengthText.Write(length, request.Units));

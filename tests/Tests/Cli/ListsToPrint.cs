@@ -20,18 +20,23 @@ public sealed class ListsToPrint : IDisposable
     {
         var parts = Write(
             "parts.csv",
-            "label,quantity,length,width,grain,match,run,awaits\n"
-                + "side,4,30 1/2,14 3/8,length,sides,,\nslat 1,1,20,5,length,,slats,\nslat 2,1,20,5,length,,slats,\ntop,1,60,15,,,,run.width\n"
+            "label,quantity,length,width,grain,match,run,gap,awaits\n"
+                + "side,4,30 1/2,14 3/8,length,sides,,,\nslat 1,1,20,5,length,,slats,1/16,\nslat 2,1,20,5,length,,slats,,\ntop,1,60,15,,,,,run.width\n"
         );
         var stock = Write("stock.csv", "length,width,price,thickness,weight\n96,48,84.50,23/32,13.2\n");
         var asked = Asked.For("cut", "--parts", parts, "--stock", stock, "--out", _folder);
         Assert.Equal((0, ""), (asked.Exit, asked.Errors));
         Assert.True((bool)JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "plan.json")))!["valid"]!);
-        Assert.Contains("Visit 1:", File.ReadAllText(Path.Combine(_folder, "plan.txt")));
+        var text = File.ReadAllText(Path.Combine(_folder, "plan.txt"));
+        Assert.Contains("Visit 1:", text);
+        Assert.Contains(
+            "slat 1 to slat 2: the figure jumps 1/16 in: the saw takes 1/8 in, and the gap is 1/16 in",
+            text
+        );
         var pages = PagesOf("packet.pdf");
         Assert.Contains(pages, p => p.Contains("Setting 1 of"));
         Assert.Contains(pages, p => p.Contains("Held parts") && p.Contains("run.width"));
-        Assert.Contains(pages, p => p.Contains("Running grain slats"));
+        Assert.Contains(pages, p => p.Contains("Running grain slats") && p.Contains("the figure jumps"));
         Assert.Contains(pages, p => p.Contains("Shopping list") && p.Contains("84.50"));
         Assert.DoesNotContain(pages, p => p.Contains("Seen from the front"));
     }
