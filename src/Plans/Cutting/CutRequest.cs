@@ -84,8 +84,14 @@ public sealed record CutRun(string Id, IReadOnlyList<string> Parts)
     /// </summary>
     public MatchedSide? Height { get; init; }
 
-    /// <summary>Parts after which the maker allows the run to go on in another strip, where one is too short for all.</summary>
+    /// <summary>
+    /// Parts after which the maker allows the run to go on in another strip, where one is too short for all or a sheet is
+    /// saved by it.
+    /// </summary>
     public IReadOnlyList<string> MaySplitAfter { get; init; } = [];
+
+    /// <summary>Those of these parts after which it does go on in another strip, though one could give it whole.</summary>
+    internal IReadOnlyList<string> PartAfter { get; init; } = [];
 
     /// <summary>
     /// How far the cut edges of neighbours stand apart in place, joint by joint; null where nobody says, and empty when

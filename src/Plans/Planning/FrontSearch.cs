@@ -32,7 +32,7 @@ internal sealed class FrontSearch
     {
         var visitsFirst = request with { Rules = request.Rules with { VisitsFirst = true } };
         first ??= Planner.Plan(visitsFirst, null, stop);
-        return new FrontSearch(visitsFirst, first, progress, stop).Run(first);
+        return new FrontSearch(RunParting.AsIn(first, visitsFirst), first, progress, stop).Run(first);
     }
 
     private PlanFront Run(Plan first)

@@ -34,7 +34,8 @@ public static class Planner
         better?.Report(best.Plan);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
         best = Found(job, best, watch.AtLeast, better, stop);
-        var proven = best.Plan with { Proof = watch.Prove(best.Plan), Origin = PlannedTrees.Of(job, best.Layout) };
+        best = Parted(best, request, before, watch, stop);
+        var proven = best.Plan with { Proof = watch.Prove(best.Plan), Origin = PlannedTrees.Of(best.Job, best.Layout) };
         return request.Rules.BoxByBox ? Priced(proven, request, stop) : proven;
     }
 
@@ -60,6 +61,30 @@ public static class Planner
         request.Rules.BoxByBox
             ? FrontWriter.Of([first ?? Plan(request, null, stop)], request)
             : FrontSearch.Run(request, first, progress, stop);
+
+    /// <summary>The best with runs parted where the maker allows it, if that saves a sheet.</summary>
+    private static Candidate Parted(
+        Candidate whole,
+        CutRequest request,
+        Plan? before,
+        BoundWatch watch,
+        CancellationToken stop
+    )
+    {
+        if (request.Runs.All(r => r.MaySplitAfter.Count == 0))
+            return whole;
+        var proof = watch.Prove(whole.Plan);
+        var least = proof.Materials.Where(m => m.Sheets <= m.SheetsAtLeast).Select(m => m.Material).ToHashSet();
+        return new RunParting(Planned).Better(whole, least.Contains, stop);
+
+        Candidate Planned(CutRequest parted)
+        {
+            var job = JobReader.Read(parted);
+            var first =
+                Replanning.Kept(job, before, stop) ?? Constructed(job, 0, isRackFirst: false, CancellationToken.None);
+            return Found(job, first, watch.AtLeast, null, stop);
+        }
+    }
 
     /// <summary>With what it costs to go box by box, where there is time to find that out.</summary>
     private static Plan Priced(Plan boxes, CutRequest request, CancellationToken stop)

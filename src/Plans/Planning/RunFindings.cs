@@ -33,7 +33,8 @@ internal static class RunFindings
         new(
             "cutting.run-split",
             Severity.Note,
-            $"{run.Id}: no sheet gives it whole, so it comes from {firsts.Count} strips, as allowed; the figure starts anew at "
+            $"{run.Id}: {(run.PartAfter.Count == 0 ? "no sheet gives it whole" : "whole it would take more sheets")}, so it comes from "
+                + $"{firsts.Count} strips, as allowed; the figure starts anew at "
                 + $"{string.Join(" and ", firsts.Skip(1))}.",
             [run.Id, .. firsts.Skip(1)]
         );

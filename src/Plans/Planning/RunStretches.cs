@@ -7,16 +7,21 @@ namespace Nookwright.Planning;
 /// <param name="isPossible">True for a run that some sheet can give.</param>
 internal sealed class RunStretches(CutRequest request, Func<PlannedRun, bool> isPossible)
 {
-    /// <summary>The run itself when it can be cut whole or cannot be helped; else its stretches, each as long as can be.</summary>
+    /// <summary>
+    /// The run itself when it can be cut whole or cannot be helped, unless it is to be parted; else its stretches, each as
+    /// long as can be.
+    /// </summary>
     public IReadOnlyList<PlannedRun> Of(PlannedRun run)
     {
-        var ends = Ends(run);
-        if (ends.Count == 1 || isPossible(run))
+        var ends = Ends(run, run.Run.MaySplitAfter);
+        var partings = Ends(run, run.Run.PartAfter);
+        if (ends.Count == 1 || (partings.Count == 1 && isPossible(run)))
             return [run];
         var stretches = new List<PlannedRun>();
         for (var first = 0; first < run.Members.Count; )
         {
-            var longest = ends.Where(end => end > first)
+            var most = partings.First(end => end > first);
+            var longest = ends.Where(end => end > first && end <= most)
                 .Select(end => run.Slice(first, end - first))
                 .LastOrDefault(isPossible);
             if (longest is null)
@@ -28,12 +33,10 @@ internal sealed class RunStretches(CutRequest request, Func<PlannedRun, bool> is
     }
 
     /// <summary>Where a stretch may end, as the number of members up to there.</summary>
-    private List<int> Ends(PlannedRun run) =>
+    private List<int> Ends(PlannedRun run, IReadOnlyList<string> places) =>
         [
             .. Enumerable
                 .Range(1, run.Members.Count)
-                .Where(end =>
-                    end == run.Members.Count || run.Run.MaySplitAfter.Contains(request.Parts[run.Members[end - 1]].Id)
-                ),
+                .Where(end => end == run.Members.Count || places.Contains(request.Parts[run.Members[end - 1]].Id)),
         ];
 }

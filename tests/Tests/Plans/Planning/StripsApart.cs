@@ -1,5 +1,6 @@
 using CsCheck;
 using Nookwright.Cutting;
+using Nookwright.Planning;
 using Nookwright.Projects;
 using Nookwright.Sawing;
 using Nookwright.Tests.Cutting;
@@ -66,6 +67,57 @@ public class StripsApart
         var doors = Doors(3);
         var request = doors with { Runs = [doors.Runs[0] with { MaySplitAfter = ["door-1"] }] };
         Assert.DoesNotContain(Jobs.PlanOf(request).Findings, f => f.Rule == "cutting.run-split");
+    }
+
+    /// <summary>
+    /// By hand: a run of 2409 mm leaves no room beside it for a panel of 1200 × 1190, and two such panels fill a sheet: three
+    /// sheets. In two strips of 1203 mm it lies beside the third panel: two sheets.
+    /// </summary>
+    [Fact]
+    public void A_run_is_split_where_that_saves_a_whole_sheet_and_the_maker_allows_it()
+    {
+        var whole = DoorsAndPanels();
+        Assert.Equal(3, Jobs.PlanOf(whole).Sheets.Count);
+        var request = whole with { Runs = [whole.Runs[0] with { MaySplitAfter = ["door-1", "door-2"] }] };
+        var plan = Jobs.PlanOf(request);
+        Assert.True(VirtualSaw.Run(plan, request).Accepted);
+        Assert.Equal(2, plan.Sheets.Count);
+        var note = Assert.Single(plan.Findings, f => f.Rule == "cutting.run-split");
+        Assert.Contains("whole it would take more sheets, so it comes from 2 strips", note.Message);
+        Assert.Equal("door-2", Assert.Single(RunJoint.Of(plan, request), j => j.IsSplit).Before);
+    }
+
+    [Fact]
+    public void An_edit_keeps_a_run_split_that_was_split_for_a_sheet()
+    {
+        var whole = DoorsAndPanels();
+        var request = whole with { Runs = [whole.Runs[0] with { MaySplitAfter = ["door-2"] }] };
+        var before = Jobs.PlanOf(request);
+        var edited = request with { Parts = [.. request.Parts, Jobs.Part("slat", 200, 50)] };
+        var after = Planner.Plan(edited, null, TestContext.Current.CancellationToken, before);
+        Assert.Equal(2, after.Sheets.Count);
+        Assert.Equal("door-2", Assert.Single(RunJoint.Of(after, edited), j => j.IsSplit).Before);
+    }
+
+    [Fact]
+    public void The_front_goes_on_from_a_run_that_is_split()
+    {
+        var whole = DoorsAndPanels();
+        var request = whole with { Runs = [whole.Runs[0] with { MaySplitAfter = ["door-2"] }] };
+        var front = Planner.Front(request, null, null, TestContext.Current.CancellationToken);
+        Assert.All(front.Plans, step => Assert.True(VirtualSaw.Run(step.Plan, request).Accepted));
+        Assert.Equal(2, front.First.Plan.Sheets.Count);
+    }
+
+    private static CutRequest DoorsAndPanels()
+    {
+        var doors = Enumerable.Range(1, 4).Select(i => Jobs.Part($"door-{i}", 500, 600, PanelFigure.Width));
+        var panels = Enumerable.Range(1, 3).Select(i => Jobs.Part($"panel-{i}", 1200, 1190, PanelFigure.Length));
+        return Jobs.Request([.. doors, .. panels]) with
+        {
+            Runs = [new("fronts", ["door-1", "door-2", "door-3", "door-4"])],
+            Rules = new(Effort: 50),
+        };
     }
 
     /// <summary>A plan that splits a run is refused where the maker has not allowed it there.</summary>
