@@ -4,6 +4,7 @@ namespace Nookwright.Cutting;
 /// <remarks>
 /// Every bound holds for any plan that makes the same parts of the same request, not only for those the planner would find.
 /// Nothing is said about handling: two plans proven best can still differ in rough cuts and dressing passes.
+/// Of a plan of several rounds each round is held against the best it could do by itself, with what the rounds before it left.
 /// </remarks>
 /// <param name="Missing">Parts without a place; a plan that lacks a part is never proven best.</param>
 /// <param name="Rounds">The visits of each round, first round first.</param>

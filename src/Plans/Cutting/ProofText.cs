@@ -20,6 +20,8 @@ internal static class ProofText
                 + $"{proof.Visits} made, at least {proof.VisitsAtLeast} (distinct dimensions).";
         foreach (var material in proof.Materials.Where(m => !m.IsTight))
             yield return Gap(material, nameOf(material.Material));
+        if (proof.Rounds.Count > 1)
+            yield return "Each round is held against the best it could do with what the rounds before it left.";
     }
 
     private static string? Proven(PlanProof proof) =>

@@ -41,7 +41,9 @@ public static class FrontJson
             ["sheets"] = plan.Sheets,
             ["price"] = plan.Price,
             ["handling"] = plan.Handling,
+            ["loose"] = plan.Score.Loose,
             ["mismatch"] = PlanForm.Node(plan.PredictedMismatch),
+            ["proof"] = PlanForm.Node(plan.Plan.Proof),
             ["splits"] = PlanForm.Node(plan.Splits),
             ["next"] = plan.Next,
         };

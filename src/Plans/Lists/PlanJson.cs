@@ -8,7 +8,8 @@ namespace Nookwright.Lists;
 /// <summary>A plan as JSON, for scripts and machines. Its schema is <c>docs/plan.schema.json</c>.</summary>
 /// <remarks>
 /// The top says in numbers how good the plan is: <c>sheets</c>, <c>settings</c>, <c>visits</c>, <c>valid</c>, <c>waste</c>;
-/// <c>parts</c> and <c>asked</c> hold what was asked for, <c>plan</c> the plan itself. Lengths are exact millimetres.
+/// <c>proof</c> says how far from the best it can be; <c>parts</c> and <c>asked</c> hold what was asked for, <c>plan</c> the
+/// plan itself. Lengths are exact millimetres.
 /// </remarks>
 public static class PlanJson
 {
@@ -48,6 +49,7 @@ public static class PlanJson
             ["waste"] = Math.Round(PlanAreas.Waste(plan), 6),
             ["dimensions"] = plan.DimensionsNow,
             ["why"] = trouble,
+            ["proof"] = PlanForm.Node(plan.Proof),
             ["findings"] = PlanForm.Node(plan.Findings),
             ["parts"] = PlanForm.Node(request.Parts),
             ["asked"] = PlanForm.Node(AskedFor.Of(request)),

@@ -37,9 +37,13 @@ internal sealed class PlanReader
         var findings = Part<IReadOnlyList<Finding>>("findings");
         var cuts = Part<PlannedCuts>("plan");
         var dimensions = Part<int>("dimensions");
+        var proof = _json["proof"] is null ? null : Part<PlanProof>("proof");
         if (_trouble is { } trouble)
             return trouble;
-        var plan = new Plan(cuts!.Sheets, cuts.Workpieces, cuts.Breakdown, cuts.Visits, findings!, dimensions);
+        var plan = new Plan(cuts!.Sheets, cuts.Workpieces, cuts.Breakdown, cuts.Visits, findings!, dimensions)
+        {
+            Proof = proof,
+        };
         return new ReadPlan(plan, asked!.Request(parts!));
     }
 

@@ -41,6 +41,7 @@ internal static class JoinedRounds
         )
         {
             Rounds = rounds,
+            Proof = JoinedProof.Of(rounds),
         };
     }
 

@@ -57,9 +57,14 @@ internal sealed class RoundPlacing
             [.. _alone.Visits.Select(Placed)],
             [],
             _alone.DimensionsNow
-        );
+        )
+        {
+            Proof = _alone.Proof is { } proof ? JoinedProof.Placed(proof, Number, Materials()) : null,
+        };
         return new(Number, plan with { Findings = Findings(plan, alone) }, _asked, null);
     }
+
+    private HashSet<string> Materials() => [.. _asked.Stock.Select(s => s.Material)];
 
     /// <summary>What a caution says of visits is said again, with their numbers here.</summary>
     private IReadOnlyList<Trouble.Finding> Findings(Plan plan, CutRequest alone)

@@ -34,7 +34,8 @@ public class Proofs
         Assert.False(proof.IsProvenBest);
         Assert.Equal(
             "At most 1 visit more than the fewest possible: 28 made, at least 27 (distinct dimensions). "
-                + "At most 1 sheet of Birch ply above the best possible: 5 used, at least 4 (column generation).",
+                + "At most 1 sheet of Birch ply above the best possible: 5 used, at least 4 (column generation). "
+                + "Each round is held against the best it could do with what the rounds before it left.",
             proof.Say(_ => "Birch ply")
         );
     }

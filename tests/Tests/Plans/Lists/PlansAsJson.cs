@@ -1,7 +1,9 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Json.Schema;
 using Nookwright.Cutting;
 using Nookwright.Lists;
+using Nookwright.Planning;
 using Nookwright.Tests.Cutting;
 using Nookwright.Tests.House;
 
@@ -10,7 +12,10 @@ namespace Nookwright.Tests.Lists;
 /// <summary>Held against the published schema by a general library (JsonSchema.Net).</summary>
 public class PlansAsJson
 {
+    // The others refer to it: it is read first.
+    private static readonly JsonSchema Proof = JsonSchema.FromFile(Checkout.File("docs", "proof.schema.json"));
     private static readonly JsonSchema Schema = JsonSchema.FromFile(Checkout.File("docs", "plan.schema.json"));
+    private static readonly JsonSchema Front = JsonSchema.FromFile(Checkout.File("docs", "front.schema.json"));
 
     [Fact]
     public void A_plan_fits_the_published_schema()
@@ -18,13 +23,35 @@ public class PlansAsJson
         foreach (var seed in Enumerable.Range(0, 5))
         {
             var request = RandomJobs.Of(seed);
-            var json = JsonDocument.Parse(PlanJson.Write(Jobs.PlanOf(request), request)).RootElement;
-            var result = Schema.Evaluate(json, new EvaluationOptions { OutputFormat = OutputFormat.List });
-            Assert.True(
-                result.IsValid,
-                string.Join("\n", (result.Details ?? []).Where(d => !d.IsValid).Select(d => d.InstanceLocation))
-            );
+            Fits(Schema, PlanJson.Write(Jobs.PlanOf(request), request));
         }
+    }
+
+    [Fact]
+    public void A_front_fits_its_published_schema()
+    {
+        foreach (var seed in Enumerable.Range(0, 3))
+        {
+            var request = RandomJobs.Of(seed, 12) with { Rules = new(Effort: 5) };
+            var front = Planner.Front(request, null, null, TestContext.Current.CancellationToken);
+            Fits(Front, FrontJson.Write(front, 0));
+        }
+    }
+
+    [Fact]
+    public void A_plan_says_how_far_from_the_best_it_can_be_and_reads_it_back()
+    {
+        // Four parts of 1200 × 600 are 2.88 of the 2.98 m² of a sheet of 2440 × 1220; dressing and kerf leave room for all but one.
+        var request = Jobs.Request([.. "abcd".Select(id => Jobs.Part($"{id}", 1216, 602))]);
+        var plan = Jobs.PlanOf(request);
+        var json = JsonNode.Parse(PlanJson.Write(plan, request))!;
+        var wood = json["proof"]!["materials"]![0]!;
+        Assert.Equal((2, 2), ((int)json["proof"]!["visits"]!, (int)json["proof"]!["visitsAtLeast"]!));
+        Assert.Equal((2, 2), ((int)wood["sheets"]!, (int)wood["sheetsAtLeast"]!));
+        Assert.Equal("square-metres", (string?)wood["measure"]);
+        Assert.Equal(plan.Proof!.Materials[0].Method, (string?)wood["method"]);
+        Fits(Proof, json["proof"]!.ToJsonString());
+        Assert.Equal(plan.Proof.Sentence, PlanJson.Read(json).Value.Plan.Proof!.Sentence);
     }
 
     [Fact]
@@ -56,5 +83,20 @@ public class PlansAsJson
     {
         var request = Jobs.Request(Jobs.Part("a", 396.875m, 100.000001m));
         Assert.Contains("100.000001", PlanJson.Write(Jobs.PlanOf(request), request));
+    }
+
+    private static void Fits(JsonSchema schema, string text)
+    {
+        var json = JsonDocument.Parse(text).RootElement;
+        var result = schema.Evaluate(json, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(
+            result.IsValid,
+            string.Join(
+                "\n",
+                (result.Details ?? [])
+                    .Where(d => !d.IsValid)
+                    .SelectMany(d => (d.Errors ?? []).Select(e => $"{d.InstanceLocation}: {e.Key} {e.Value}"))
+            )
+        );
     }
 }

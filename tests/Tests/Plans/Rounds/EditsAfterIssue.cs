@@ -30,6 +30,29 @@ public class EditsAfterIssue
     }
 
     [Fact]
+    public void What_is_proven_of_an_issued_round_stays_told_and_the_next_is_proven_by_itself()
+    {
+        var first = PlanOf(Job);
+        var issued = IssuedPlan.Of([new(1, first, Job, Issued.Day)]).Value;
+        var more = Job with { Parts = [.. Job.Parts, Part("back", 2000, 1100)] };
+        var (plan, _) = Issued.Next(issued, more);
+        Assert.Equal([1, 2], plan.Proof!.Rounds.Select(r => r.Round));
+        Assert.Equal(plan.Visits.Count, plan.Proof.Visits);
+        var wood = Assert.Single(plan.Proof.Materials);
+        Assert.Equal((2, 2), (wood.Sheets, wood.SheetsAtLeast));
+        Assert.Equal(first.Proof!.Visits, Issued.Next(issued, Job).Plan.Proof!.Visits);
+    }
+
+    [Fact]
+    public void What_a_blank_gives_is_no_wood_that_is_bought()
+    {
+        var issued = IssuedPlan.Of([new(1, PlanOf(Job), Job, Issued.Day)]).Value;
+        var (plan, _) = Issued.Next(issued, Job.Sized("top", 800, 300));
+        Assert.Equal(["birch"], plan.Proof!.Materials.Select(m => m.Material));
+        Assert.True(plan.Proof.IsProvenBest);
+    }
+
+    [Fact]
     public void What_is_cut_once_more_comes_off_what_is_left_over_before_any_new_sheet()
     {
         var (plan, _) = Issued.Next(Issued.Of(Job), Job.Sized("side-2", 600, 300));
