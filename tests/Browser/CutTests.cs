@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Nookwright.Files;
 
 namespace Nookwright.Browser;
 
@@ -77,7 +78,7 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
         await Page.GetByRole(AriaRole.Button, new() { Name = "Cut from this plan" }).ClickAsync();
         await Expect(Page.Locator(".issue [data-round='1']")).ToContainTextAsync("stays as it is since");
         await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToContainTextAsync("cut round 1");
-        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = 30_000 });
+        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = Patience });
         var (cards, text) = (Page.Locator("[data-visit='1']"), await Page.Locator("[data-visit='1']").InnerTextAsync());
         await Done(1).CheckAsync();
         await Expect(Page.Locator(".issue [data-round='1']")).ToContainTextAsync("ticked");
@@ -86,7 +87,7 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
             await TakeReading(reading, value);
         await Page.GetByRole(AriaRole.Link, new() { Name = "Cut", Exact = true }).ClickAsync();
         await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Cut round 2 from this plan" }))
-            .ToBeVisibleAsync(new() { Timeout = 30_000 });
+            .ToBeVisibleAsync(new() { Timeout = Patience });
         await Expect(Page.GetByRole(AriaRole.Heading, new() { Name = "Round 2: cut setting by setting" }))
             .ToBeVisibleAsync();
         await Expect(Done(1)).ToBeCheckedAsync();
@@ -102,8 +103,54 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
         await Page.Locator(".issue summary").ClickAsync();
         await Page.GetByRole(AriaRole.Button, new() { Name = "Nothing is cut yet" }).ClickAsync();
         await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Cut from this plan" }))
-            .ToBeVisibleAsync(new() { Timeout = 30_000 });
+            .ToBeVisibleAsync(new() { Timeout = Patience });
     }
+
+    [Fact]
+    public async Task After_an_edit_the_parts_that_moved_are_told_and_marked_or_that_none_did()
+    {
+        await OpenPlanned();
+        await Expect(Page.Locator(".moved")).ToHaveCountAsync(0);
+        await Open("draw");
+        await Type("sizes/box-depth/size", "19 in");
+        await Page.GetByRole(AriaRole.Link, new() { Name = "Cut", Exact = true }).ClickAsync();
+        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = Patience });
+        await Expect(Page.Locator(".moved").First).ToContainTextAsync("Since the last edit");
+        var told = await Page.Locator("details.moved .names button").CountAsync();
+        await Expect(Page.Locator(".sheet .drawing .thing.is-moved")).ToHaveCountAsync(told);
+    }
+
+    [Fact]
+    public async Task Offcuts_of_a_plan_that_is_cut_go_on_the_rack_of_another_job_which_can_take_that_back()
+    {
+        CopyDemo("next");
+        await OpenPlanned();
+        await Expect(Page.Locator(".offcuts")).ToContainTextAsync("once you cut from this plan");
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Cut from this plan" }).ClickAsync();
+        var (into, rack) = (Page.GetByLabel("They go on the rack of"), Page.Locator(".offcuts .wish-form button"));
+        await into.SelectOptionAsync("shelf-wall");
+        await Expect(Page.Locator(".offcuts")).ToContainTextAsync("None of them finds a rack there");
+        await Expect(rack).ToBeDisabledAsync();
+
+        await into.SelectOptionAsync("next");
+        var ticks = Page.Locator("[data-offcut] input");
+        await ticks.First.UncheckAsync();
+        var taken = await ticks.CountAsync() - 1;
+        await rack.ClickAsync();
+        await Expect(Page.Locator(".racked")).ToHaveTextAsync($"{taken} offcuts put on the rack of next.");
+        Assert.Equal(taken, OffcutsOf("next"));
+        await rack.ClickAsync();
+        await Expect(Page.Locator(".racked")).ToHaveTextAsync("They are on the rack of next already.");
+
+        await Page.GotoAsync($"{Address}/job/next/measure");
+        await Expect(Page.Locator("main:not([inert])")).ToBeVisibleAsync();
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeDisabledAsync();
+        Assert.Equal(0, OffcutsOf("next"));
+    }
+
+    private int OffcutsOf(string job) =>
+        JobFile.Read(FileOf(job)).Value.Shop.Sheets.Sum(sheet => sheet.Stock.Count(size => size.Offcut));
 
     private async Task<IReadOnlyList<(string Name, string Planned)>> Awaited()
     {
@@ -131,6 +178,6 @@ public sealed class CutTests(Chromium chromium) : OwnWebTests(chromium)
     private async Task OpenPlanned()
     {
         await Open("cut");
-        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = 30_000 });
+        await Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = Patience });
     }
 }

@@ -8,6 +8,12 @@ public abstract class OwnWebTests(Chromium chromium) : PageTests(chromium)
 
     protected string DemoFile => _jobs.FileOf(Demo);
 
+    /// <summary>A job's file.</summary>
+    protected string FileOf(string job) => _jobs.FileOf(job);
+
+    /// <summary>Puts a copy of the demo beside it under another name.</summary>
+    protected void CopyDemo(string job) => File.Copy(DemoFile, FileOf(job));
+
     protected override string Address => _web.Address;
 
     public override async ValueTask InitializeAsync()

@@ -11,6 +11,9 @@ public abstract class PageTests(Chromium chromium) : IAsyncLifetime
     /// <summary>The demo in inches.</summary>
     protected const string Demo = "window-nook";
 
+    /// <summary>How long a test waits for a plan before it gives up, in milliseconds: the search counts steps, and a machine may be busy.</summary>
+    protected const float Patience = 180_000;
+
     private IBrowserContext _window = null!;
 
     /// <summary>What the browser complained about.</summary>

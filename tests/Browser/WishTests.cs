@@ -73,7 +73,7 @@ public sealed class WishTests(Chromium chromium) : OwnWebTests(chromium)
         await wish.GetByRole(AriaRole.Combobox).SelectOptionAsync("yes");
         await Expect(wish.Locator("summary")).ToContainTextAsync("(1)");
         Assert.True(Saved().Cutting.BoxByBox);
-        await Expect(wish.Locator(".finding")).ToContainTextAsync("visit", new() { Timeout = 30_000 });
+        await Expect(wish.Locator(".finding")).ToContainTextAsync("visit", new() { Timeout = Patience });
     }
 
     private Project Saved() => JobFile.Read(DemoFile).Value;

@@ -230,7 +230,7 @@ public sealed class WorkTests(Chromium chromium) : OwnWebTests(chromium)
     private ILocator Text(string fieldPath) => Field(fieldPath).GetByRole(AriaRole.Textbox);
 
     private Task WaitForThePlan() =>
-        Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = 30_000 });
+        Expect(Page.Locator(".planning").First).ToContainTextAsync("it works", new() { Timeout = Patience });
 
     private static System.Text.RegularExpressions.Regex Number() => new("^[1-9][0-9]*$");
 }

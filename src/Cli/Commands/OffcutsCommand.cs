@@ -5,7 +5,6 @@ using Nookwright.Flow;
 using Nookwright.Measure;
 using Nookwright.Paper;
 using Nookwright.Projects;
-using Nookwright.Trouble;
 
 namespace Nookwright.Cli.Commands;
 
@@ -70,16 +69,15 @@ public static class OffcutsCommand
     /// <summary>Adds to the other job what the issued rounds leave; the exit code when that cannot be.</summary>
     private static int? Carry(Terminal console, AskedOfJob asked, Workbook planned, string other)
     {
-        if (planned.Plan is not { } plan || planned.Issued is not { } issued)
+        if (planned.Plan is null || planned.Issued is null)
             return console.Refuse(
                 $"{asked.Path}: These offcuts are there once the plan is cut: issue it first, with \"nookwright issue\"."
             );
         if (!JobFile.Read(other).Take(out var into, out var refusal))
             return console.Refuse([refusal]);
-        var pieces = issued.Rounds.SelectMany(r => r.Plan.Workpieces).Select(p => p.Id).ToHashSet();
-        var left = KeptOffcut.Of(plan).Where(o => pieces.Contains(o.Workpiece)).ToList();
         var name = Path.GetFileName(asked.Path).Replace(".nook.json", "", StringComparison.Ordinal);
-        if (!Racked(into, left, name, planned.Project.Units).Take(out var racked, out var refused))
+        var left = OffcutsToRack.Of(planned);
+        if (!OffcutsToRack.Rack(left, planned.Project, name, into).Take(out var racked, out var refused))
             return console.Refuse($"{other}: {refused.Message}");
         if (JobFile.Save(racked, other) is { } unsaved)
             return console.Refuse([unsaved]);
@@ -88,25 +86,6 @@ public static class OffcutsCommand
             console.Output.WriteLine($"{JobWords.Count(added, "offcut")} put on the rack of {other}.");
         return null;
     }
-
-    private static Outcome<Project> Racked(
-        Project into,
-        IEnumerable<KeptOffcut> offcuts,
-        string from,
-        LengthUnit unit
-    ) =>
-        offcuts.Aggregate(
-            (Outcome<Project>)into,
-            (job, o) =>
-                job.Then(j =>
-                    j.RackOffcut(
-                        o.Material,
-                        $"{from}-{o.Mark}",
-                        LengthText.Write(o.Length, unit),
-                        LengthText.Write(o.Width, unit)
-                    )
-                )
-        );
 
     private static int Count(Project project) => project.Shop.Sheets.Sum(s => s.Stock.Count);
 }

@@ -7,6 +7,10 @@ namespace Nookwright.Projects;
 /// <summary>Changes to the rack: offcuts that are kept for a job to come.</summary>
 public static class RackEdits
 {
+    /// <summary>True when an offcut of this name, or a sheet, is there.</summary>
+    public static bool HasOnRack(this Project project, string name) =>
+        project.IdsIn("shop/sheets/stock").Contains(name);
+
     /// <summary>Puts an offcut on the rack; nothing changes when one of its name is there already.</summary>
     /// <param name="project">The document.</param>
     /// <param name="material">The material's id.</param>
@@ -27,7 +31,7 @@ public static class RackEdits
                     + $"There are {string.Join(", ", project.Shop.Sheets.Select(good => good.Id))}.",
                 "shop/sheets"
             );
-        if (project.IdsIn("shop/sheets/stock").Contains(name))
+        if (project.HasOnRack(name))
             return project;
         var offcut = new StockSize
         {

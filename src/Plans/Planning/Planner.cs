@@ -31,7 +31,7 @@ public static class Planner
         var bounds = new WoodBounds(request, job.Possible);
         var better = progress is null ? null : new ProvenPlans(progress, bounds);
         var best = Replanning.Kept(job, before, stop) ?? Constructed(job, 0, isRackFirst: false, stop);
-        better?.Report(best.Plan);
+        Report(better, best);
         using var watch = new BoundWatch(bounds, best.Plan, stop);
         best = Found(job, best, watch.AtLeast, better, stop);
         best = Parted(best, request, before, watch, stop);
@@ -132,7 +132,9 @@ public static class Planner
         return steps == 0 ? best : new Team(job, best, better => Report(progress, better)).Improve(steps, goal, stop);
     }
 
-    private static void Report(IProgress<Plan>? progress, Candidate candidate) => progress?.Report(candidate.Plan);
+    /// <summary>Shows a plan on the way, from which an edit made meanwhile can be planned on.</summary>
+    private static void Report(IProgress<Plan>? progress, Candidate candidate) =>
+        progress?.Report(candidate.Plan with { Origin = PlannedTrees.Of(candidate.Job, candidate.Layout) });
 
     private static Candidate Constructed(Job job, int way, bool isRackFirst, CancellationToken stop)
     {
@@ -148,7 +150,7 @@ public static class Planner
             : other.Score.CompareTo(best.Score) < 0;
         if (!isBetter)
             return best;
-        progress?.Report(other.Plan);
+        Report(progress, other);
         return other;
     }
 

@@ -12,10 +12,16 @@ namespace Nookwright.Web.Hosting;
 /// <summary>Serves the page on this machine, and on no other.</summary>
 public static class WebServer
 {
+    /// <summary>Threads for the pages, beside those that the search for a plan keeps busy: one for each core.</summary>
+    private const int ThreadsForPages = 4;
+
     /// <summary>Serves until the program is stopped.</summary>
     /// <returns>0, or 2 when it could not start with what was asked for.</returns>
     public static async Task<int> Run(WebOptions options)
     {
+        // Else an edit waits, while a plan is looked for, until the runtime notices that a thread more is wanted.
+        ThreadPool.GetMinThreads(out var working, out var waiting);
+        ThreadPool.SetMinThreads(working + ThreadsForPages, waiting);
         try
         {
             var folder = options.Folder is { } named ? new JobFolder(named) : MakersFolder.Open();

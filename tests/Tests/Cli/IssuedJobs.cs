@@ -155,6 +155,18 @@ public sealed class IssuedJobs : IDisposable
         Assert.Contains("There is no material \"birch\" here", asked.Errors);
     }
 
+    [Fact]
+    public void An_offcut_finds_no_rack_among_sheets_of_another_thickness()
+    {
+        Issue();
+        var other = Path.Combine(_folder, "next.nook.json");
+        File.WriteAllText(other, Job.Replace("18 mm", "12 mm"));
+        var asked = Asked.For("offcuts", FilePath, "--into", other);
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains("\"birch\" is 18 mm thick where it was cut and 12 mm here", asked.Errors);
+        Assert.DoesNotContain(JobFile.Read(other).Value.Shop.Sheets[0].Stock, s => s.Offcut);
+    }
+
     private Project Project => JobFile.Read(FilePath).Value;
 
     private JsonNode Cut() => Asked.For("cut", FilePath, "--json").Json;

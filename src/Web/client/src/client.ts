@@ -18,7 +18,7 @@ export function openViewer(page: DotNet, host: HTMLElement): Viewer | null {
   }
 }
 
-/** Makes the things in a drawing pickable; the .NET side hears what is picked. */
+/** Makes the things in a drawing pickable, and the drawing larger where it has the buttons for it; the .NET side hears what is picked. */
 export function listenForPicks(page: DotNet, figure: HTMLElement): Picks {
   const picks = new Picks(figure, (id) => void page.invokeMethodAsync("Picked", id));
   figure.dataset.listens = ""; // From now on a click is heard.

@@ -1,10 +1,14 @@
 // Picking in drawings: every thing of the job in them carries its id.
 
-/** Tells what is clicked in a drawing, and marks what is selected elsewhere. */
+import { Zoom } from "./zoom";
+
+/** Tells what is clicked in a drawing, and marks what is selected elsewhere and what an edit has moved. */
 export class Picks {
   private readonly watching: MutationObserver;
   private readonly measuring: ResizeObserver;
+  private readonly zoom: Zoom | null;
   private selected: string | null = null;
+  private moved = new Set<string>();
 
   constructor(
     private readonly figure: HTMLElement,
@@ -17,33 +21,46 @@ export class Picks {
     // A new drawing takes the place of the old one when the job changes: it is made ready before it is seen.
     this.watching = new MutationObserver(() => this.ready());
     this.watching.observe(figure, { childList: true });
-    this.measuring = new ResizeObserver(() => this.letMove());
+    const tools = figure.parentElement?.querySelector<HTMLElement>(":scope > .drawing-head > .zoom");
+    this.zoom = tools ? new Zoom(figure, tools, () => this.letMove()) : null;
+    let width = figure.clientWidth;
+    this.measuring = new ResizeObserver(() => {
+      // The zoom itself gives the frame its height: only another width is news.
+      if (this.zoom && width !== figure.clientWidth) this.zoom.apply();
+      width = figure.clientWidth;
+      this.letMove();
+    });
     this.measuring.observe(figure);
     this.ready();
   }
 
-  mark(selected: string | null): void {
+  mark(selected: string | null, moved: string[] = [...this.moved]): void {
     this.selected = selected;
+    this.moved = new Set(moved);
     for (const thing of this.figure.querySelectorAll("[data-about]")) {
       const about = thing.getAttribute("data-about")!;
       thing.classList.toggle("is-selected", selected !== null && (about === selected || about.startsWith(`${selected}.`)));
+      thing.classList.toggle("is-moved", this.moved.has(about));
     }
   }
 
   close(): void {
     this.watching.disconnect();
     this.measuring.disconnect();
+    this.zoom?.close();
   }
 
-  /** A drawing wider than its frame is moved sideways, by keys too. */
+  /** A drawing larger than its frame is moved in it, by keys too. */
   private letMove(): void {
-    if (this.figure.scrollWidth > this.figure.clientWidth) this.figure.tabIndex = 0;
+    const { scrollWidth, scrollHeight, clientWidth, clientHeight } = this.figure;
+    if (scrollWidth > clientWidth || scrollHeight > clientHeight) this.figure.tabIndex = 0;
     else this.figure.removeAttribute("tabindex");
   }
 
   private ready(): void {
     const drawing = this.figure.querySelector("svg");
     if (drawing) trim(drawing);
+    this.zoom?.apply();
     this.mark(this.selected);
   }
 }

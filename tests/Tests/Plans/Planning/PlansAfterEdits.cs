@@ -32,6 +32,23 @@ public class PlansAfterEdits
     }
 
     [Fact]
+    public void An_edit_made_while_the_plan_is_still_looked_for_keeps_what_it_does_not_touch()
+    {
+        var shown = new List<Plan>();
+        Planner.Plan(Pairs, new Seen(shown), TestContext.Current.CancellationToken);
+        Assert.All(
+            shown,
+            before =>
+            {
+                var touched = before.Workpieces.Single(p => p.Part == "panel-5").Sheet;
+                var beside = before.Workpieces.Where(p => p.Sheet == touched).Select(p => p.Part);
+                var after = After(Changed(Pairs, "panel-5", 1100), before);
+                Assert.Empty(MovedParts.Of(before, after).Except(beside));
+            }
+        );
+    }
+
+    [Fact]
     public void A_part_taken_away_and_a_small_one_added_move_no_other()
     {
         var before = PlanOf(Pairs);
@@ -130,4 +147,9 @@ public class PlansAfterEdits
         Planner.Plan(request, null, TestContext.Current.CancellationToken, before);
 
     private static string Written(Plan plan, CutRequest request) => Nookwright.Lists.PlanJson.Write(plan, request);
+
+    private sealed class Seen(List<Plan> plans) : IProgress<Plan>
+    {
+        public void Report(Plan value) => plans.Add(value);
+    }
 }
