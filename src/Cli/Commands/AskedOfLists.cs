@@ -26,16 +26,23 @@ public sealed record AskedOfLists(
         return $"{place}: {JobArgument.Word(finding.Severity)}: {finding.Message} [{finding.Rule}]";
     }
 
-    /// <summary>Writes everything to print for a plan as one PDF; its revision is that of the plan.</summary>
+    /// <summary>The workbook of the lists with their plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="request">What it was made for.</param>
+    public Workbook Book(Plan plan, CutRequest request) =>
+        ListWorkbook.Of(Path.GetFileName(PartsFile), request, Sheets).WithThisPlan(plan);
+
+    /// <summary>Writes everything to print for a plan as one PDF; its revision is that of the plan.</summary>
+    /// <param name="book">The lists with their plan.</param>
     /// <param name="date">The day it is printed.</param>
     /// <param name="stream">Where to; it stays open.</param>
-    public void WritePacket(Plan plan, CutRequest request, DateOnly date, Stream stream)
-    {
-        var book = ListWorkbook.Of(Path.GetFileName(PartsFile), request, Sheets).WithThisPlan(plan);
-        Packet.Write(book, book.Project.Paper, PacketEdition.Of(date, PlanJson.Write(plan, request)), stream);
-    }
+    public static void WritePacket(Workbook book, DateOnly date, Stream stream) =>
+        Packet.Write(
+            book,
+            book.Project.Paper,
+            PacketEdition.Of(date, PlanJson.Write(book.Plan!, book.CutRequest)),
+            stream
+        );
 
     private static bool IsOf(string id, ListedPart part) =>
         id == part.Label

@@ -90,7 +90,7 @@ public static class CutCommand
                 var (plan, front) = Planned(request, parsed, workbook.Project.Cutting.ExtraVisits);
                 var planned = (workbook with { CutRequest = request }).WithThisPlan(plan);
                 JobArgument.SayTrouble(console, opened, path, planned);
-                Answer(console, parsed, plan, front, request);
+                Answer(console, parsed, planned, front);
                 return JobArgument.ExitOf(planned);
             }
         );
@@ -111,8 +111,8 @@ public static class CutCommand
             );
         var planned = workbook.WithPlan();
         JobArgument.SayTrouble(console, opened, path, planned);
-        if (planned.Plan is { } plan)
-            Answer(console, parsed, plan, null, planned.CutRequest);
+        if (planned.Plan is not null)
+            Answer(console, parsed, planned, null);
         return JobArgument.ExitOf(planned);
     }
 
@@ -124,13 +124,14 @@ public static class CutCommand
         var (plan, front) = Planned(request, parsed, 0);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
             console.Errors.WriteLine(asked.Say(finding));
-        Answer(console, parsed, plan, front, request);
+        var book = asked.Book(plan, request);
+        Answer(console, parsed, book, front);
         if (parsed.GetValue(JobArgument.Out) is { } folder)
             OutFolder.Write(
                 console,
                 folder,
                 "packet.pdf",
-                stream => asked.WritePacket(plan, request, DateOnly.FromDateTime(DateTime.Now), stream)
+                stream => AskedOfLists.WritePacket(book, DateOnly.FromDateTime(DateTime.Now), stream)
             );
         return (int)(plan.Findings.Any(f => f.Severity == Severity.MustMend) ? Exit.MustMend : Exit.Done);
     }
@@ -162,13 +163,19 @@ public static class CutCommand
     private static void Answer(
         Terminal console,
         ParseResult parsed,
-        Plan plan,
-        (PlanFront Plans, int ExtraVisits)? front,
-        CutRequest request
+        Workbook book,
+        (PlanFront Plans, int ExtraVisits)? front
     )
     {
-        var text = string.Join(Environment.NewLine, new PlanText(plan, request).Lines());
-        Write(console, parsed, "plan", text, () => PlanJson.Write(plan, request), !parsed.GetValue(Front));
+        var text = string.Join(Environment.NewLine, new PlanText(book).Lines());
+        Write(
+            console,
+            parsed,
+            "plan",
+            text,
+            () => PlanJson.Write(book.Plan!, book.CutRequest),
+            !parsed.GetValue(Front)
+        );
         if (!parsed.GetValue(Front) || front is not var (plans, extraVisits))
             return;
         var table = string.Join(Environment.NewLine, new FrontTable(plans, extraVisits).Lines());

@@ -28,8 +28,8 @@ internal sealed record AreaLabel(string Letter, string Size)
         var (along, across) = isTurned ? (window.Height, window.Width) : (window.Width, window.Height);
         var lines = new Turned(window.Middle, isTurned);
         var letter = Math.Clamp(across * 0.5, 2.6, Largest);
-        letter = Math.Max(2.6, Math.Min(letter, letter * (along - 1) / TextMetrics.Width(Letter, letter, true)));
-        var hasRoomBelow = across > (letter * 0.8) + SizeText + 3;
+        letter = Math.Max(2.6, Math.Min(letter, letter * (along - 2) / TextMetrics.Width(Letter, letter, true)));
+        var hasRoomBelow = across > (letter * 0.8) + SizeText + 3 && (Size.Length > 0 || FigureTurn is not null);
         return hasRoomBelow ? Stacked(lines, letter, along, across) : InLine(lines, letter, along);
     }
 

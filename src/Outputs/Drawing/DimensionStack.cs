@@ -31,16 +31,23 @@ internal sealed class DimensionStack(ChainSide side, IReadOnlyList<LaidChain> ch
             _ => view.Left,
         };
         var reached = 0.0;
+        var laid = new List<(LaidChain Chain, double Line)>();
         foreach (var chain in chains)
         {
-            var line = edge + (Outwards * (reached + Gap + (TextsAreInside ? chain.HeightAboveLine : 0)));
+            laid.Add((chain, edge + (Outwards * (reached + Gap + (TextsAreInside ? chain.HeightAboveLine : 0)))));
             reached += Gap + chain.HeightAboveLine;
-            foreach (var mark in Marks(chain, edge, line))
-                yield return mark;
         }
+        // Texts last: an outer chain's extension lines pass the inner chains' texts.
+        return
+        [
+            .. laid.SelectMany(l => Lines(l.Chain, edge, l.Line)),
+            .. laid.SelectMany(l =>
+                Enumerable.Range(0, l.Chain.Texts.Length).SelectMany(i => Text(l.Chain, i, l.Line))
+            ),
+        ];
     }
 
-    private IEnumerable<Mark> Marks(LaidChain chain, double edge, double line)
+    private IEnumerable<Mark> Lines(LaidChain chain, double edge, double line)
     {
         foreach (var at in chain.At)
         {
@@ -48,9 +55,6 @@ internal sealed class DimensionStack(ChainSide side, IReadOnlyList<LaidChain> ch
             yield return new Mark.Line(Stroke(at, line, -1), Stroke(at, line, 1), Pen.Thin);
         }
         yield return Line(chain.At[0], line, chain.At[^1], line);
-        for (var i = 0; i < chain.Texts.Length; i++)
-            foreach (var mark in Text(chain, i, line))
-                yield return mark;
     }
 
     private IEnumerable<Mark> Text(LaidChain chain, int i, double line)

@@ -98,18 +98,28 @@ internal sealed class FenceDrawing(
             yield return new Mark.Line(new(end - 0.8, Top - 1.7), new(end + 0.8, Top - 3.3), Pen.Thin);
     }
 
-    /// <summary>Which workpieces are cut so, and their other size.</summary>
+    /// <summary>Which workpieces are cut so, their other size, and how the arrow lies that is written on them.</summary>
     private Mark.Label Caption(FenceStack stack, double fence)
     {
         var isAlongFigure = stack.Along == SheetAxis.Width;
         var other = LengthLabel.Of(isAlongFigure ? stack.First.Length : stack.First.Width, format.WithoutUnit);
         var many = stack.Like.Count > 1 ? $"{stack.Like.Count} like " : "";
-        var name = $"{many}{stack.First.Id}";
+        var name = $"arrow {Arrow(stack)}  {many}{stack.First.Id}";
         var whole = $"{name}, {other} {(isAlongFigure ? "long" : "wide")}";
         var text = TextMetrics.Width(whole, SmallText) < columnWidth ? whole : name;
         var right = Math.Max(fence - 1, fence + FenceRoom - 2 - columnWidth + TextMetrics.Width(text, SmallText));
         return new(text, new(right, height - 2), SmallText, Anchor.End);
     }
+
+    /// <summary>The arrow along the figure points to the right of a piece's name: here the piece is turned with one edge to the fence.</summary>
+    private static string Arrow(FenceStack stack) =>
+        (stack.Along, stack.From) switch
+        {
+            (SheetAxis.Width, FromEdge.Low) => "↑",
+            (SheetAxis.Width, FromEdge.High) => "↓",
+            (SheetAxis.Length, FromEdge.Low) => "←",
+            _ => "→",
+        };
 
     private string NameOf(Workpiece piece) =>
         piece.Part is { } id && _parts.TryGetValue(id, out var part) ? part.Letter : piece.Id;

@@ -5,12 +5,14 @@ namespace Nookwright.Drawing;
 /// <summary>Workpieces that go past the blade in one visit, cut after cut, each leaving what the next is cut from.</summary>
 /// <param name="First">The workpiece before its first sizing cut.</param>
 /// <param name="Along">The axis the setting is measured along.</param>
+/// <param name="From">The edge that lies against the fence.</param>
 /// <param name="Gives">What each cut gives, in order: one piece of each workpiece cut alike.</param>
 /// <param name="Left">What is left after the last, or null when nothing is.</param>
 /// <param name="Like">Ids of the workpieces that are cut just like it, itself the first.</param>
 internal sealed record FenceStack(
     Workpiece First,
     SheetAxis Along,
+    FromEdge From,
     IReadOnlyList<IReadOnlyList<Workpiece>> Gives,
     Workpiece? Left,
     IReadOnlyList<string> Like
@@ -25,7 +27,7 @@ internal sealed record FenceStack(
         var pieces = plan.Workpieces.ToDictionary(w => w.Id);
         var stacks = new List<List<SawCut>>();
         foreach (var cut in visit.Cuts.Where(c => c.Kind == CutKind.Sizing))
-            if (stacks.Find(s => (s[^1].Leaves, s[^1].Along) == (cut.On, cut.Along)) is { } stack)
+            if (stacks.Find(s => (s[^1].Leaves, s[^1].Along, s[^1].From) == (cut.On, cut.Along, cut.From)) is { } stack)
                 stack.Add(cut);
             else
                 stacks.Add([cut]);
@@ -33,7 +35,7 @@ internal sealed record FenceStack(
         [
             .. stacks
                 .Select(cuts => Of(cuts, pieces))
-                .GroupBy(s => (s.First.Length, s.First.Width, s.Along, s.Gives.Count))
+                .GroupBy(s => (s.First.Length, s.First.Width, s.Along, s.From, s.Gives.Count))
                 .Select(g => Together([.. g])),
         ];
     }
@@ -49,6 +51,7 @@ internal sealed record FenceStack(
         new(
             pieces[cuts[0].On],
             cuts[0].Along,
+            cuts[0].From,
             [.. cuts.Select(c => c.Gives).OfType<string>().Select(id => new[] { pieces[id] })],
             cuts[^1].Leaves is { } left ? pieces[left] : null,
             [cuts[0].On]

@@ -15,6 +15,11 @@ public static class SettingPicture
 
     private const double Gap = 6;
 
+    /// <summary>How many kinds of workpieces a picture leaves out.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="plan">The plan it belongs to.</param>
+    public static int LeftOut(Visit visit, Plan plan) => Math.Max(0, FenceStack.Of(visit, plan).Count - Most);
+
     /// <summary>The picture.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="plan">The plan it belongs to.</param>

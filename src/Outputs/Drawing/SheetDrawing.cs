@@ -12,8 +12,6 @@ internal sealed class SheetDrawing
     /// <summary>Round the sheet, for the numbers and distances of cuts.</summary>
     public const double Margin = 9;
 
-    private const double NoteHeight = 5;
-
     private readonly Plan _plan;
     private readonly PlanSheet _sheet;
     private readonly CutRequest _request;
@@ -21,6 +19,7 @@ internal sealed class SheetDrawing
     private readonly SheetOnPaper _onPaper;
     private readonly Dictionary<string, CutPart> _parts;
     private readonly HashSet<string> _cut;
+    private readonly IReadOnlyDictionary<string, string> _marks;
 
     public SheetDrawing(
         Plan plan,
@@ -32,9 +31,10 @@ internal sealed class SheetDrawing
     )
     {
         (_plan, _sheet, _request, _format) = (plan, sheet, request, format);
-        _onPaper = new(sheet.Length, sheet.Width, new(Margin, Margin, width - Margin, height - Margin - NoteHeight));
+        _onPaper = new(sheet.Length, sheet.Width, new(Margin, Margin, width - Margin, height - Margin));
         _cut = [.. plan.Cuts.Select(c => c.On)];
         _parts = request.Parts.ToDictionary(p => p.Id);
+        _marks = KeptOffcut.MarksOf(plan);
     }
 
     public IEnumerable<Mark> Marks()
@@ -75,26 +75,51 @@ internal sealed class SheetDrawing
     private IEnumerable<Mark> Draw(Workpiece piece) =>
         piece.Use switch
         {
-            WorkpieceUse.Part => [DrawPart(piece, Fill.Light, null)],
-            WorkpieceUse.Held => [DrawPart(piece, Fill.Held, "HELD")],
+            WorkpieceUse.Part => [DrawPart(piece)],
+            WorkpieceUse.Held => [DrawHeld(piece)],
             WorkpieceUse.Offcut => [DrawOffcut(piece)],
             WorkpieceUse.Waste => [new Mark.Path(WindowOf(piece).Corners, true, Fill.Room, Pen.None)],
             _ => [],
         };
 
-    private Mark.Group DrawPart(Workpiece piece, Fill fill, string? word)
+    private Mark.Group DrawPart(Workpiece piece)
     {
         var window = WindowOf(piece);
-        var part = piece.Part is { } id ? _parts.GetValueOrDefault(id) : null;
+        var part = PartOf(piece);
         var size = part is null ? SizeOf(piece.Length, piece.Width) : SizeOf(part.Length, part.Width);
-        var label = new AreaLabel(part?.Letter ?? piece.Id, word is null ? size : $"{word} {size}")
-        {
-            OnPatch = fill == Fill.Held,
-            FigureTurn = part is null or { Figure: PanelFigure.Any } ? null : _onPaper.FigureTurn,
-        };
+        var label = new AreaLabel(part?.Letter ?? piece.Id, size) { FigureTurn = FigureOf(part) };
         var caption = part is null ? $"{piece.Id}, {size}" : $"{part.Letter}: {part.Name}, {size}";
-        return new(piece.Part, [new Mark.Path(window.Corners, true, fill, Pen.Thin), .. label.In(window)], caption);
+        return new(
+            piece.Part,
+            [new Mark.Path(window.Corners, true, Fill.Light, Pen.Thin), .. label.In(window)],
+            caption
+        );
     }
+
+    /// <summary>A blank with the size it is cut to now: dressing it again later takes some of that.</summary>
+    private Mark.Group DrawHeld(Workpiece piece)
+    {
+        var window = WindowOf(piece);
+        var part = PartOf(piece);
+        var size = SizeOf(piece.Length, piece.Width);
+        var label = new AreaLabel(part?.Letter ?? piece.Id, $"HELD {size}")
+        {
+            OnPatch = true,
+            FigureTurn = FigureOf(part),
+        };
+        var caption = part is null
+            ? $"{piece.Id}, held, {size}"
+            : $"{piece.Id}, held for {part.Letter}: {part.Name}, {size}";
+        return new(
+            piece.Part,
+            [new Mark.Path(window.Corners, true, Fill.Held, Pen.Thin), .. label.In(window)],
+            caption
+        );
+    }
+
+    private CutPart? PartOf(Workpiece piece) => piece.Part is { } id ? _parts.GetValueOrDefault(id) : null;
+
+    private double? FigureOf(CutPart? part) => part is null or { Figure: PanelFigure.Any } ? null : _onPaper.FigureTurn;
 
     /// <summary>Crossed out, so that nobody takes it for an offcut.</summary>
     private Mark.Group DrawBad(BadArea bad)
@@ -116,11 +141,12 @@ internal sealed class SheetDrawing
     private Mark.Group DrawOffcut(Workpiece piece)
     {
         var (window, size) = (WindowOf(piece), SizeOf(piece.Length, piece.Width));
-        var label = new AreaLabel(piece.Id, size) { OnPatch = true, Largest = 4 };
+        var mark = _marks.TryGetValue(piece.Id, out var written) ? written : piece.Id;
+        var label = new AreaLabel(mark, size) { OnPatch = true, Largest = 4 };
         return new(
             piece.Id,
             [new Mark.Path(window.Corners, true, Fill.Hatch, Pen.Thin), .. label.In(window)],
-            $"Offcut {piece.Id}, {size}"
+            $"Offcut {mark}, {size}"
         );
     }
 

@@ -1,5 +1,4 @@
 using Nookwright.Cutting;
-using Nookwright.Lettering;
 using Nookwright.Measure;
 
 namespace Nookwright.Drawing;
@@ -28,12 +27,16 @@ public static class SheetLayout
         var drawing = new SheetDrawing(plan, sheet, request, format.WithoutUnit, width, height);
         var title =
             $"Sheet {sheet.Number}: {sheet.Material}, {format.Print(sheet.Length)} × {format.Print(sheet.Width)}";
-        return new(width, height, [.. drawing.Marks(), Note(sheet, format, height)], title);
+        return new(width, height, [.. drawing.Marks()], title);
     }
 
-    private static Mark.Label Note(PlanSheet sheet, LengthFormat format, double height)
+    /// <summary>The height a picture of a sheet needs when it is so wide; more would stay empty.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="width">In millimetres.</param>
+    public static double HeightOf(PlanSheet sheet, double width)
     {
-        var size = $"{LengthLabel.Of(sheet.Length, format)} × {LengthLabel.Of(sheet.Width, format)}";
-        return new($"Sheet {sheet.Number} · {sheet.Material} · {size}", new(1, height - 1.5), 3.2);
+        var (one, other) = (sheet.Length.Millimetres, sheet.Width.Millimetres);
+        const double Around = 2 * SheetDrawing.Margin;
+        return Around + ((width - Around) * Math.Min(one, other) / Math.Max(one, other));
     }
 }

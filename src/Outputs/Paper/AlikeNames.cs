@@ -8,15 +8,34 @@ public static partial class AlikeNames
     private const string Between = "; ";
 
     /// <summary>The names, each once, those that differ in one number told together.</summary>
-    public static string Together(IEnumerable<string> names)
+    public static string Together(IEnumerable<string> names) =>
+        string.Join(Between, Alike(names.Distinct(), name => name).Select(alike => alike.Told));
+
+    /// <summary>Things whose names differ in one number, each with what they are called together.</summary>
+    /// <param name="things">The things.</param>
+    /// <param name="nameOf">What one of them is called.</param>
+    public static IReadOnlyList<(string Told, IReadOnlyList<T> Items)> Alike<T>(
+        IEnumerable<T> things,
+        Func<T, string> nameOf
+    )
     {
-        var told = names.Distinct().ToList();
-        for (var place = LastPlace(told); place >= 0; place--)
-            told = [.. told.GroupBy(name => Apart(name, place)).Select(alike => Told([.. alike], place))];
-        return string.Join(Between, told);
+        var told = things.GroupBy(nameOf).Select(g => (Told: g.Key, Items: (IReadOnlyList<T>)[.. g])).ToList();
+        for (var place = LastPlace([.. told.Select(t => t.Told)]); place >= 0; place--)
+            told =
+            [
+                .. told.GroupBy(t => Apart(t.Told, place))
+                    .Select(alike =>
+                        (
+                            Told([.. alike.Select(t => t.Told)], place),
+                            (IReadOnlyList<T>)[.. alike.SelectMany(t => t.Items)]
+                        )
+                    ),
+            ];
+        return told;
     }
 
-    private static int LastPlace(IReadOnlyList<string> names) => names.Max(name => Numbers().Count(name)) - 1;
+    private static int LastPlace(IReadOnlyList<string> names) =>
+        names.Select(name => Numbers().Count(name)).DefaultIfEmpty().Max() - 1;
 
     // Names that are equal but for this number fall together; a name without it stays alone.
     private static string Apart(string name, int place) =>

@@ -8,15 +8,19 @@ internal static class CardPages
 {
     private const double Padding = 5;
     private const double Gap = 6;
-    private const double LowestPicture = 26;
+    private const double LowestPicture = 27;
     private const double HighestPicture = 62;
 
     /// <summary>One card per visit, in order; a card longer than a page goes on with its distance repeated.</summary>
-    public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper)
+    /// <param name="book">The job, its plan that of one round.</param>
+    /// <param name="words">The job's words.</param>
+    /// <param name="paper">The paper.</param>
+    /// <param name="section">What these pages are called among the packet's.</param>
+    public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper, string section)
     {
         if (book.Plan is not { Visits.Count: > 0 } plan)
             return [];
-        var flow = new PageFlow(paper, "Setting cards", "");
+        var flow = new PageFlow(paper, section, "");
         foreach (var visit in plan.Visits)
             Draw(flow, new(visit, book, words, paper.Left + Padding, paper.BodyWidth - (2 * Padding)));
         return flow.Pages;

@@ -7,11 +7,6 @@ namespace Nookwright.Paper;
 /// <summary>The cover: what job it is, how it looks, how much there is to do, what waits, and where to find what.</summary>
 internal static class CoverPage
 {
-    private const string Names =
-        "How pieces are named: S2 is a sheet, S2-C1 a piece of it from the breakdown. At the table saw, S2-C1-3 is the third "
-        + "piece cut off S2-C1, and S2-C1/3 what is left of it then. A finished part is known by its letter. A piece waits on the "
-        + "stack of the setting that goes on with it: stack 7 is for setting 7.";
-
     private const double TitleSize = 9;
     private const double HighestView = 108;
     private const double LowestView = 50;
@@ -49,9 +44,6 @@ internal static class CoverPage
         flow.Head("In this packet");
         foreach (var (section, page) in contents)
             DrawEntry(flow, section, page);
-        flow.Space(3);
-        if (book.Plan is not null)
-            flow.Text(Names, TypeSize.Table);
         return flow.Pages[0];
     }
 

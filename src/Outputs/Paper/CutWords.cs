@@ -25,16 +25,16 @@ public sealed class CutWords(JobWords words)
     {
         var edge = Edge(cut.Along, cut.From);
         var work =
-            cut.Kind == CutKind.Dressing
-                ? $"{cut.On}: dress the {edge}, {Dressed(cut)}."
-                : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)}.";
+            IsSquaring(cut) ? $"{cut.On}: {Squared(cut, edge)}."
+            : cut.Kind == CutKind.Dressing ? $"{cut.On}: dress the {edge}, {Dressed(cut)}."
+            : $"{cut.On}: mark {words.Size(cut.Distance)} from the {edge}, cut {Direction(cut.Along)}.";
         return $"{work} {Result(cut)}{TrackCaution(cut)}";
     }
 
     // The track lies on what is kept: beyond the mark is the blade.
     private string TrackCaution(SawCut cut) =>
         (cut.Kind == CutKind.Dressing ? cut.Leaves : cut.Gives) is { } under && Along(under, cut) < TrackRest
-            ? " Narrow: lay a spare board of the same thickness beside it to carry the track."
+            ? " Narrow: carry the track on a spare board of the same thickness beside it."
             : "";
 
     private Length Along(string id, SawCut cut) =>
@@ -54,6 +54,16 @@ public sealed class CutWords(JobWords words)
         cut.Distance.IsPositive
             ? $"blade {words.Size(cut.Distance)} from it, {words.Size(TakenOff(cut))} off in all"
             : $"{words.Size(TakenOff(cut))} off";
+
+    // An end that is not square stands out farther at one corner: there the most comes off.
+    private string Squared(SawCut cut, string edge) =>
+        $"square the {edge} to the bottom edge, blade {words.Size(cut.Distance)} from the corner that stands out farther, "
+        + $"{words.Size(TakenOff(cut))} off there";
+
+    private bool IsSquaring(SawCut cut) =>
+        cut is { Kind: CutKind.Dressing, Along: SheetAxis.Length }
+        && words.StockOf(words.Workpiece(cut.On)) is { OutOfSquare.IsPositive: true }
+        && TakenOff(cut) > words.Saws.Dressing;
 
     // The sliver and the kerf together.
     private Length TakenOff(SawCut cut) =>

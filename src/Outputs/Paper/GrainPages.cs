@@ -61,21 +61,23 @@ internal static class GrainPages
         flow.Space(2);
         Matches.Draw(
             flow,
-            book.PartList.Matches.Select(match =>
-                (string[])
-                    [
-                        JobWords.Counted(match.Sides.Select(s => words.Letter(s.Part))),
-                        words.Size(match.Size),
-                        match.Because + (match.ByHand ? " (the maker's own)" : ""),
-                        SettingOf(match, book),
-                    ]
-            )
+            MatchWords
+                .Together(book.PartList.Matches, words)
+                .Select(match =>
+                    (string[])
+                        [
+                            match.Letters,
+                            words.Size(match.Groups[0].Size),
+                            match.Because + (match.Groups[0].ByHand ? " (the maker's own)" : ""),
+                            SettingOf(match.Groups, book),
+                        ]
+                )
         );
     }
 
-    private static string SettingOf(MatchGroup match, Workbook book) =>
+    private static string SettingOf(IReadOnlyList<MatchGroup> matches, Workbook book) =>
         string.Join(
             ", ",
-            (book.Plan?.Visits ?? []).Where(v => v.Matches.Contains(match.Id)).Select(v => $"{v.Number}")
+            (book.Plan?.Visits ?? []).Where(v => matches.Any(m => v.Matches.Contains(m.Id))).Select(v => $"{v.Number}")
         );
 }

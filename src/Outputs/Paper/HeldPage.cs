@@ -9,11 +9,12 @@ internal static class HeldPage
 {
     private static readonly Table Parts = new([
         new("Part", 11, Bold: true),
-        new("Name", 45),
+        new("Name", 38),
+        new("Piece", 17, Bold: true),
         new("Cut now to", 36, Anchor.End),
         new("Planned", 36, Anchor.End),
         new("Left long by", 22, Anchor.End),
-        new("Waits for", 34),
+        new("Waits for", 28),
     ]);
 
     private static readonly Table Readings = new([
@@ -31,8 +32,8 @@ internal static class HeldPage
             return [];
         var flow = new PageFlow(paper, "Held parts", "Held parts");
         flow.Text(
-            "These parts depend on a size nobody can know yet. Cut them long as listed and keep them aside. "
-                + "When the reading is taken, enter it: the final cuts appear, and this page is printed anew."
+            "These parts depend on a size nobody can know yet. Cut them long as listed, with what dressing takes later, write "
+                + "the piece's name on each and set them aside. When the reading is taken, enter it: the final cuts appear as a round of their own, with its own pages."
         );
         flow.Space(3);
         Parts.Draw(
@@ -42,9 +43,12 @@ internal static class HeldPage
                     [
                         part.Letter == part.Panel.Name ? "" : part.Letter,
                         part.Panel.Name,
-                        words.Sides(part.Blank!.Length, part.Blank.Width),
+                        words.BlankOf(part)?.Id ?? "",
+                        words.BlankOf(part) is { } kept
+                            ? words.Sides(kept)
+                            : words.Sides(part.Blank!.Length, part.Blank.Width),
                         words.Sides(part.CutLength.Length, part.CutWidth.Length),
-                        words.Size(part.Blank.Allowance),
+                        words.Size(part.Blank!.Allowance),
                         string.Join(", ", part.Blank.Awaits),
                     ]
             )

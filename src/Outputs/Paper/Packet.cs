@@ -20,14 +20,39 @@ public static class Packet
     /// <param name="size">The paper.</param>
     /// <param name="edition">Date and revision, on every page.</param>
     /// <param name="stream">Where to.</param>
-    public static void Write(Workbook book, PaperSize size, PacketEdition edition, Stream stream) =>
-        new PdfBook(CoverPage.Name(book), edition.Date, Pages(book, size, edition)).Write(stream);
+    /// <param name="round">That round alone, see <see cref="Pages"/>; null for all.</param>
+    public static void Write(Workbook book, PaperSize size, PacketEdition edition, Stream stream, int? round = null) =>
+        new PdfBook(CoverPage.Name(book), edition.Date, Pages(book, size, edition, round)).Write(stream);
 
     /// <summary>The packet's pages, in order.</summary>
-    public static IReadOnlyList<PaperPage> Pages(Workbook book, PaperSize size, PacketEdition edition)
+    /// <param name="book">The job with all that follows from it.</param>
+    /// <param name="size">The paper.</param>
+    /// <param name="edition">Date and revision, on every page.</param>
+    /// <param name="round">
+    /// Only what is needed to cut that round, for whoever has the packet of the rounds before; null for the whole packet.
+    /// </param>
+    public static IReadOnlyList<PaperPage> Pages(
+        Workbook book,
+        PaperSize size,
+        PacketEdition edition,
+        int? round = null
+    )
     {
         var (paper, words) = (PaperFormat.Of(size), new JobWords(book));
+        var rounds = RoundOnPaper.Of(book).Where(r => round is null || r.Number == round).ToList();
         IReadOnlyList<PaperPage> pages =
+        [
+            .. round is null ? Before(book, words, paper) : [],
+            .. rounds.SelectMany(r => r.Pages(paper)),
+            .. HeldPage.Of(book, words, paper),
+            .. round is null ? GrainPages.Of(book, words, paper) : [],
+        ];
+        var cover = CoverPage.Of(book, edition, Contents(pages), paper);
+        var furniture = new PageFurniture(CoverPage.Name(book), edition, pages.Count + 1);
+        return [.. pages.Prepend(cover).Select((page, i) => furniture.On(page, i + 1))];
+    }
+
+    private static IEnumerable<PaperPage> Before(Workbook book, JobWords words, PaperFormat paper) =>
         [
             .. FindingPages.Of(book, paper),
             .. ViewPages.Of(book, paper),
@@ -35,16 +60,7 @@ public static class Packet
             .. PartDrawings.Of(book, paper),
             .. ShoppingPages.Of(book, words, paper),
             .. SafetyPages.Of(paper),
-            .. PlanPages.Of(book, words, paper),
-            .. SheetPages.Of(book, words, paper),
-            .. CardPages.Of(book, words, paper),
-            .. HeldPage.Of(book, words, paper),
-            .. GrainPages.Of(book, words, paper),
         ];
-        var cover = CoverPage.Of(book, edition, Contents(pages), paper);
-        var furniture = new PageFurniture(CoverPage.Name(book), edition, pages.Count + 1);
-        return [.. pages.Prepend(cover).Select((page, i) => furniture.On(page, i + 1))];
-    }
 
     // Page 1 is the cover.
     private static IReadOnlyList<(string Section, int Page)> Contents(IReadOnlyList<PaperPage> pages) =>

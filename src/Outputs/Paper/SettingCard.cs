@@ -31,15 +31,25 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     public IReadOnlyList<CardBlock> Body() => [.. Advice(), .. Cuts(), .. Results()];
 
     /// <summary>The saw from above, with what goes in and what comes off.</summary>
-    public CardBlock Picture(double height) =>
-        new(
-            height,
-            y => SettingPicture.Of(Visit, Book.Plan!, Book.CutRequest, Book.Lengths, Width, height).At(Left, y)
+    public CardBlock Picture(double height)
+    {
+        var leftOut = SettingPicture.LeftOut(Visit, Book.Plan!);
+        var note = leftOut == 0 ? CardBlock.Gap(0) : Line($"Drawn are the first; {leftOut} more as listed.");
+        return note.Above(
+            new(
+                height - note.Height,
+                y =>
+                    SettingPicture
+                        .Of(Visit, Book.Plan!, Book.CutRequest, Book.Lengths, Width, height - note.Height)
+                        .At(Left, y)
+            )
         );
+    }
 
     private CardBlock TitleLine(bool goesOn)
     {
-        var title = $"Setting {Visit.Number} of {Book.Plan!.Visits.Count}{(goesOn ? ", continued" : "")}";
+        // Counted on from round to round.
+        var title = $"Setting {Visit.Number} of {Book.Plan!.Visits[^1].Number}{(goesOn ? ", continued" : "")}";
         var saw = Says.Saw.ToUpperInvariant();
         var (right, done) = (Left + Width, TextMetrics.Width("done", TypeSize.Body));
         var titleEnd = Left + TextMetrics.Width(title, TypeSize.Head, bold: true);
@@ -73,7 +83,9 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
         );
         var width = Left + Width - adviceAt;
         if (width >= Narrowest)
-            return CardBlock.Beside(distance, CardBlock.Text(adviceAt, width, Says.Guide, Size).Lowered(BigSize * 0.1));
+            return CardBlock
+                .Beside(distance, CardBlock.Text(adviceAt, width, Says.Guide, Size).Lowered(BigSize * 0.1))
+                .Padded(0.8);
         return distance.Above(Line(Says.Guide));
     }
 
@@ -83,6 +95,8 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
             yield return Line($"Round {Visit.Round}: only after the readings of the round before.");
         foreach (var match in Says.Matches)
             yield return Line($"Keep together: {match}");
+        foreach (var run in Says.Runs)
+            yield return Line(run);
         foreach (var caution in Says.Cautions)
             yield return Line($"Take care: {caution}", bold: true);
         yield return CardBlock.Gap(1.5);
@@ -91,7 +105,8 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     private IEnumerable<CardBlock> Cuts()
     {
         var take = Says.Take.Length > 0 ? $"Take {Says.Take}; " : "";
-        yield return Line($"{take}{Says.Cuts}, in this order:", bold: true);
+        var first = Says.First.Length > 0 ? $"First {Says.First}. " : "";
+        yield return Line($"{first}{take}{Says.Cuts}{(Visit.Cuts.Count > 1 ? ", in this order" : "")}:", bold: true);
         foreach (var chain in CutChain.Of(Visit.Cuts))
             yield return Ticked(chain.Cuts.Count, Says.Detail(chain), Says.Lead(chain));
     }
@@ -100,7 +115,7 @@ internal sealed record SettingCard(Visit Visit, Workbook Book, JobWords Words, d
     {
         yield return CardBlock.Gap(1.5);
         if (Says.Done.Length > 0)
-            yield return Line($"Done, write the letter on each: {Says.Done}", bold: true);
+            yield return Line($"Done, write on each: {Says.Done}", bold: true);
         if (Says.Kept.Length > 0)
             yield return Line($"Kept long until read: {Says.Kept}");
         foreach (var then in Says.Then)

@@ -8,44 +8,89 @@ namespace Nookwright.Paper;
 /// <summary>The breakdown: one page a sheet with its layout and the first, rough cuts in order.</summary>
 internal static class SheetPages
 {
-    // A sheet twice as long as wide fills the page's width at the most; less would make its letters hard to read.
+    // A sheet twice as long as wide fills the page's width at the most; below the least its letters are hard to read.
     private const double HighestLayout = 108;
-    private const double LowestLayout = 86;
-    private const double OrderSize = TypeSize.Table;
-    private const double Indent = 16;
-    private const double BelowItem = 1.2;
+    private const double LowestLayout = 70;
 
     /// <summary>The pages; none when there is no plan.</summary>
-    public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper) =>
-        book.Plan is { } plan ? [.. plan.Sheets.SelectMany(sheet => Pages(sheet, plan, book, words, paper))] : [];
+    /// <param name="book">The job, its plan that of one round.</param>
+    /// <param name="words">The job's words.</param>
+    /// <param name="paper">The paper.</param>
+    /// <param name="section">What these pages are called among the packet's.</param>
+    public static IReadOnlyList<PaperPage> Of(Workbook book, JobWords words, PaperFormat paper, string section) =>
+        book.Plan is { } plan
+            ?
+            [
+                .. plan.Sheets.SelectMany(sheet =>
+                    Pages(sheet, plan, book, words, new(paper, section, Title(sheet, plan)))
+                ),
+            ]
+            : [];
+
+    // Counted on from round to round.
+    private static string Title(PlanSheet sheet, Plan plan) => $"Sheet {sheet.Number} of {plan.Sheets[^1].Number}";
 
     private static IReadOnlyList<PaperPage> Pages(
         PlanSheet sheet,
         Plan plan,
         Workbook book,
         JobWords words,
-        PaperFormat paper
+        PageFlow flow
     )
     {
-        var orders = OrdersOf(sheet, plan, words);
-        var flow = new PageFlow(paper, "Breakdown of the sheets", $"Sheet {sheet.Number} of {plan.Sheets.Count}");
-        flow.Text(Says(sheet, words), bold: true);
+        var orders = BreakdownOrders.Of(plan.Breakdown.Where(c => words.Workpiece(c.On).Sheet == sheet.Number), words);
+        var truths = new SheetTruths(words);
+        var parts = PartsFrom(sheet, words);
+        flow.Text(Says(sheet, words, truths), bold: true);
         if (words.Loose.Lifts.TryGetValue(sheet.Number, out var setting))
-            flow.Text($"Break it down, wholly, for setting {setting}; until then leave it where it leans.", bold: true);
-        flow.Text(Lies(sheet));
+            flow.Text(
+                orders.IsEmpty
+                    ? $"Take it to setting {setting} whole, without a track-saw cut; until then leave it where it leans."
+                    : $"Break it down, wholly, for setting {setting}; until then leave it where it leans.",
+                bold: true
+            );
+        foreach (var truth in truths.Of(sheet))
+            flow.Text(truth);
+        flow.Text(Lies(sheet), TypeSize.Table);
         flow.Space(2);
-        var free = flow.Left - HeightOf(orders, paper);
-        // Orders that go on to a second page anyway leave the picture as large as can be.
-        var height = free < LowestLayout ? HighestLayout : Math.Min(free, HighestLayout);
-        flow.Draw(SheetLayout.Of(plan, sheet.Number, book.CutRequest, book.Lengths, paper.BodyWidth, height));
+        flow.Draw(
+            SheetLayout.Of(
+                plan,
+                sheet.Number,
+                book.CutRequest,
+                book.Lengths,
+                flow.Paper.BodyWidth,
+                Math.Min(HeightBeside(orders, parts, flow), SheetLayout.HeightOf(sheet, flow.Paper.BodyWidth))
+            )
+        );
         flow.Space(2);
-        flow.Text($"Parts from this sheet: {words.PartsIn(words.Workpiece(sheet.Workpiece))}", bold: true);
-        DrawOrders(flow, orders);
+        flow.Text(parts, bold: true);
+        if (!orders.IsEmpty)
+            orders.Draw(flow);
         return flow.Pages;
     }
 
-    private static string Says(PlanSheet sheet, JobWords words) =>
-        $"{words.Material(sheet.Material)}, {words.Sides(sheet.Length, sheet.Width)}; write {sheet.Workpiece} on it";
+    // Orders that go on to a second page anyway leave the picture as large as can be.
+    private static double HeightBeside(BreakdownOrders orders, string parts, PageFlow flow)
+    {
+        const double Gaps = 7; // Round the picture, and what the last order asks for beyond its own line.
+        var lines = TextMetrics.Lines(parts, flow.Paper.BodyWidth, TypeSize.Body, bold: true).Count;
+        var free = flow.Left - orders.HeightOn(flow.Paper) - Gaps - (lines * TypeSize.Body * TypeSize.Leading);
+        return free < LowestLayout ? HighestLayout : Math.Min(free, HighestLayout);
+    }
+
+    private static string Says(PlanSheet sheet, JobWords words, SheetTruths truths)
+    {
+        var from = truths.From(sheet) is { Length: > 0 } rack ? $", {rack}" : "";
+        return $"{words.Material(sheet.Material)}, {words.Sides(sheet.Length, sheet.Width)}{from}; write {sheet.Workpiece} on it";
+    }
+
+    private static string PartsFrom(PlanSheet sheet, JobWords words)
+    {
+        var whole = words.Workpiece(sheet.Workpiece);
+        var held = words.HeldIn(whole) is { Length: > 0 } kept ? $"; held: {kept}" : "";
+        return $"Parts from this sheet: {words.CutFrom(whole)}{held}";
+    }
 
     private static string Lies(PlanSheet sheet) =>
         (
@@ -55,41 +100,4 @@ internal static class SheetPages
         )
         + "On each piece write its name, upright, with an arrow along the figure to its right, and the stack it goes to. Left, "
         + "right, top and bottom are as that name reads, here and on the cards.";
-
-    private static IReadOnlyList<(int Number, string Order)> OrdersOf(PlanSheet sheet, Plan plan, JobWords words)
-    {
-        var cuts = plan.Breakdown.Where(cut => words.Workpiece(cut.On).Sheet == sheet.Number);
-        return [.. cuts.Select(cut => (cut.Number, new CutWords(words).Breakdown(cut)))];
-    }
-
-    // With the line of parts and the head above the orders.
-    private static double HeightOf(IReadOnlyList<(int Number, string Order)> orders, PaperFormat paper)
-    {
-        const double Above = 30;
-        const double Leading = OrderSize * TypeSize.Leading;
-        var lines = orders.Select(o => TextMetrics.Lines(o.Order, paper.BodyWidth - Indent, OrderSize).Count);
-        return Above + lines.Sum(count => (count * Leading) + BelowItem);
-    }
-
-    private static void DrawOrders(PageFlow flow, IReadOnlyList<(int Number, string Order)> orders)
-    {
-        if (orders.Count == 0)
-        {
-            flow.Space(2);
-            flow.Text("No track-saw cut: the sheet goes to the table saw whole.");
-            return;
-        }
-        flow.Head("Track-saw cuts, in order");
-        flow.Text(
-            "Mark the distance from the edge named and lay the track so that the blade runs beyond the mark.",
-            OrderSize
-        );
-        flow.Space(BelowItem);
-        foreach (var (number, order) in orders)
-        {
-            flow.Need(OrderSize * TypeSize.Leading * 2);
-            flow.Add(Shapes.TickBox(flow.Paper.Left + 9, flow.Y + 0.2, 4));
-            flow.Item($"{number}", order, OrderSize, Indent);
-        }
-    }
 }

@@ -10,8 +10,10 @@ namespace Nookwright.Paper;
 /// <param name="visit">The visit.</param>
 public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
 {
+    private readonly SawInHand _inHand = new(visit, words.Workpiece, words.Saws);
+
     /// <summary>The saw and what guides it.</summary>
-    public string Saw => SawInHand.Of(visit, words.Workpiece);
+    public string Saw => _inHand.Name;
 
     /// <summary>From where to where the distance is, and which way the cuts go.</summary>
     public string Guide
@@ -21,38 +23,75 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
             var ways = visit.Cuts.Where(c => c.Kind == CutKind.Sizing).Select(c => c.Along).Distinct().ToList();
             var way = ways switch
             {
-                [SheetAxis.Width] => ", all cuts along the figure",
-                [SheetAxis.Length] => ", all cuts across the figure",
+                [SheetAxis.Width] => " All cuts along the figure.",
+                [SheetAxis.Length] => " All cuts across the figure.",
                 _ => "",
             };
-            var set = SawInHand.IsTrack(visit, words.Workpiece)
-                ? "From the edge to the blade's near side: mark it on two sticks and set both ends of the track by them"
-                : $"From {GuideName} to blade";
+            var set = _inHand.All switch
+            {
+                GuideInHand.Track =>
+                    "From the edge to the blade's near side: mark it on two sticks and set both ends of the track by them.",
+                GuideInHand.Sled => "From stop to blade.",
+                _ => "From fence to blade.",
+            };
             var proof =
                 visit.Cuts.Count(c => c.Kind == CutKind.Sizing) > 1
                     ? " Measure the first piece before you cut the rest."
                     : "";
-            return $"{set}{way}.{proof}";
+            return set + way + proof;
         }
     }
 
-    /// <summary>What this visit keeps together, and why, a sentence a group.</summary>
+    /// <summary>What this visit keeps together, and why; groups that differ in one number only are told in one sentence.</summary>
     public IEnumerable<string> Matches =>
-        from id in visit.Matches
-        join match in book.PartList.Matches on id equals match.Id
-        let letters = JobWords.Counted(match.Sides.Select(side => words.Letter(side.Part)))
-        select $"{letters}. {LengthLabel.In(match.Because)}";
+        from match in MatchWords.Together(book.PartList.Matches.Where(m => visit.Matches.Contains(m.Id)), words)
+        select $"{match.Letters}. {LengthLabel.In(match.Because)}";
 
-    /// <summary>What to take in hand: the stack for this setting, all of it; whole sheets that no track saw has touched.</summary>
+    /// <summary>Which parts of a running grain come off here, in what order; a sentence a run.</summary>
+    public IEnumerable<string> Runs
+    {
+        get
+        {
+            var made = ResultsOf(WorkpieceUse.Part).Select(piece => piece.Part).ToHashSet();
+            foreach (var run in book.CutRequest.Runs)
+            {
+                var here = run.Parts.Where(made.Contains).ToList();
+                if (here.Count > 1)
+                    yield return $"Running grain {run.Id}: {string.Join(", ", here.Select(words.Letter))}, in this order along the "
+                        + "figure. Number their backs before you cut.";
+            }
+        }
+    }
+
+    /// <summary>What the track saw does before this visit and not earlier: sheets to break down, pieces left before to prepare; empty when nothing.</summary>
+    public string First
+    {
+        get
+        {
+            var broken = (book.Plan?.Breakdown ?? []).Select(c => words.Workpiece(c.On).Sheet).ToHashSet();
+            var sheets = words.LiftedFor(visit.Number).Where(s => broken.Contains(words.Workpiece(s).Sheet)).ToList();
+            var left = LeftBefore.Of(book.Plan).Where(l => IsPreparedHere(l.Piece)).Select(l => l.Piece).ToList();
+            string[] todo =
+            [
+                sheets.Count == 0
+                    ? ""
+                    : $"break down {string.Join(", ", sheets)} as {(sheets.Count == 1 ? "its page says" : "their pages say")}",
+                left.Count == 0 ? "" : $"prepare {string.Join(", ", left)} as the cutting plan says",
+            ];
+            return string.Join("; ", todo.Where(text => text.Length > 0));
+        }
+    }
+
+    /// <summary>What to take in hand: the stack for this setting, all of it; whole sheets and pieces set aside that no track saw has touched.</summary>
     public string Take
     {
         get
         {
             var stack = words.Loose.Waits.Count(w => w.Visit == visit.Number);
-            var whole = visit.Cuts.Select(c => c.On).Where(IsWholeSheet).Distinct().ToList();
             var taken = stack == 0 ? "" : $"stack {visit.Number}, {JobWords.Count(stack, "piece")}";
-            var sheets = whole.Count == 0 ? "" : $"{string.Join(", ", whole)}, whole as it comes";
-            return string.Join("; ", new[] { taken, sheets }.Where(text => text.Length > 0));
+            var made = (book.Plan?.Cuts ?? []).SelectMany(c => new[] { c.Gives, c.Leaves }).ToHashSet();
+            var whole = visit.Cuts.Select(c => c.On).Where(on => !made.Contains(on)).Distinct().Select(AsItComes);
+            return string.Join("; ", whole.Prepend(taken).Where(text => text.Length > 0));
         }
     }
 
@@ -80,15 +119,13 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
         select $"{part.Letter}: {NotchWords.Of(part.Notch!, words)}";
 
     /// <summary>What to take care of.</summary>
-    public IEnumerable<string> Cautions => SawCautions.Of(visit, words);
+    public IEnumerable<string> Cautions => SawCautions.Of(visit, words, _inHand);
 
     /// <summary>The letters of the parts that are done after this visit, with how many of each; empty when none is.</summary>
     public string Done => Results(WorkpieceUse.Part);
 
     /// <summary>The held parts that are kept long, with how many of each; empty when none is.</summary>
     public string Kept => Results(WorkpieceUse.Held);
-
-    private string GuideName => visit.Saw == Cutting.Saw.Stop ? "stop" : "fence";
 
     /// <summary>What goes in and what comes out: <c>S1-R1 → A × 2</c>; empty for passes that only prepare.</summary>
     public string Lead(CutChain chain) => IsSizing(chain) ? $"{chain.First.On} → {Given(chain)}" : "";
@@ -98,9 +135,23 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
     {
         if (!IsSizing(chain))
             return string.Join("; ", chain.Cuts.Select(new CutWords(words).Preparing));
-        var edge = CutWords.Edge(chain.First.Along, chain.First.From);
+        var edge = Against(chain.First);
         var left = chain.Leaves is { } leaves ? $"Left: {words.Described(leaves)}." : "Nothing left.";
-        return $"{words.Sides(words.Workpiece(chain.First.On))}, {edge} to the {GuideName}.{For(chain)} {left}";
+        return $"{words.Sides(words.Workpiece(chain.First.On))}, {edge}.{For(chain)} {left}";
+    }
+
+    // Where one guide does not do for all of them, the odd ones are told first.
+    private string Against(SawCut cut)
+    {
+        var edge = CutWords.Edge(cut.Along, cut.From);
+        return (_inHand.All, _inHand.For(cut)) switch
+        {
+            (null, GuideInHand.Sled) => $"ON THE SLED, {edge} to its stop",
+            (null, GuideInHand.Track) => $"WITH THE TRACK SAW, {edge} to the stops",
+            (_, GuideInHand.Fence) => $"{edge} to the fence",
+            (_, GuideInHand.Sled) => $"{edge} to the stop",
+            _ => $"{edge} to the stops",
+        };
     }
 
     private static bool IsSizing(CutChain chain) => chain.First.Kind == CutKind.Sizing;
@@ -121,7 +172,14 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
             (var parts, null) => parts,
         };
 
-    private bool IsWholeSheet(string id) => words.Workpiece(id).Use == WorkpieceUse.Sheet;
+    private string AsItComes(string id) =>
+        words.Workpiece(id).Use == WorkpieceUse.Sheet
+            ? $"{id}, whole as it comes"
+            : $"{words.LeftAs(id)}, set aside before";
+
+    // All pieces left of one sheet are prepared when the first of them is needed.
+    private bool IsPreparedHere(string left) =>
+        words.Loose.Lifts.TryGetValue(words.Workpiece(left).Sheet, out var setting) && setting == visit.Number;
 
     private HashSet<string> DoneLetters => [.. ResultsOf(WorkpieceUse.Part).Select(words.Called)];
 

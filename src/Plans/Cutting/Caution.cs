@@ -34,15 +34,20 @@ public static class VisitCautions
         var worked = visit.Cuts.Select(cut => (Cut: cut, On: workpiece(cut.On))).ToList();
         if (visit.Saw == Saw.Fence && visit.Setting < saws.LeastRip)
             yield return Caution.NarrowRip;
-        if (visit.Saw == Saw.Fence && worked.Any(w => IsShort(AtFence(w.Cut, w.On))))
+        if (visit.Saw == Saw.Fence && worked.Any(w => IsShortAtFence(w.Cut, w.On, saws)))
             yield return Caution.ShortEdge;
         if (visit.Saw == Saw.Stop && visit.Setting < saws.LeastRip)
             yield return Caution.ShortPiece;
         if (worked.Any(w => w.On.Length > Large || w.On.Width > Large))
             yield return Caution.LargePiece;
-
-        bool IsShort(Length edge) => edge < saws.LeastEdge || edge < visit.Setting;
     }
+
+    /// <summary>True when the edge of a piece that rides along the fence is so short that the piece may turn: a sled makes that cut.</summary>
+    /// <param name="cut">The cut.</param>
+    /// <param name="on">The piece it goes through.</param>
+    /// <param name="saws">What the shop takes for short.</param>
+    public static bool IsShortAtFence(SawCut cut, Workpiece on, SawLimits saws) =>
+        AtFence(cut, on) is var edge && (edge < saws.LeastEdge || edge < cut.Distance);
 
     private static Length AtFence(SawCut cut, Workpiece on) => cut.Along == SheetAxis.Width ? on.Length : on.Width;
 }

@@ -16,7 +16,7 @@ public sealed record KeptOffcut(string Mark, string Workpiece, int Sheet, string
     {
         var cut = plan.Cuts.Select(c => c.On).ToHashSet();
         var material = plan.Sheets.ToDictionary(s => s.Number, s => s.Material);
-        var marks = Marks(plan);
+        var marks = MarksOf(plan);
         var left =
             from piece in plan.Workpieces
             where piece.Use == WorkpieceUse.Offcut && !cut.Contains(piece.Id)
@@ -32,8 +32,10 @@ public sealed record KeptOffcut(string Mark, string Workpiece, int Sheet, string
         return [.. left];
     }
 
-    /// <summary>Blanks count too, for one may become free; what a later round takes keeps its letter from others.</summary>
-    private static Dictionary<string, string> Marks(Plan plan)
+    /// <summary>What to write on every leftover of a plan, by its id, also on one that a later round takes.</summary>
+    /// <remarks>Blanks count too, for one may become free; what a later round takes keeps its letter from others.</remarks>
+    /// <param name="plan">The plan.</param>
+    public static IReadOnlyDictionary<string, string> MarksOf(Plan plan)
     {
         var listed = plan.Rounds.Count > 0 ? plan.Rounds.SelectMany(r => r.Plan.Workpieces) : plan.Workpieces;
         return listed

@@ -37,6 +37,14 @@ public sealed record Plan(
     public IEnumerable<SawCut> Cuts =>
         Rounds.Count > 0 ? Rounds.SelectMany(r => r.Plan.Cuts) : Breakdown.Concat(Visits.SelectMany(v => v.Cuts));
 
+    /// <summary>What one of its rounds adds, with the pieces of that round and of those before it, each as it was then.</summary>
+    /// <param name="round">One of <see cref="Rounds"/>.</param>
+    public Plan InRound(CutRound round) =>
+        round.Plan with
+        {
+            Workpieces = [.. Rounds.Where(r => r.Number <= round.Number).SelectMany(r => r.Plan.Workpieces)],
+        };
+
     /// <summary>How many distinct settings there are.</summary>
     public int Settings => Visits.Select(v => (v.Saw, v.Setting)).Distinct().Count();
 }

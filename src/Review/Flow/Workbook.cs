@@ -97,6 +97,13 @@ public sealed record Workbook(
             : Project.IssueRound(PlanJson.ToJson(next), day);
     }
 
+    /// <summary>The job as each round of its plan was or will be cut, in order: with the plan, sizes and stock of that round.</summary>
+    /// <remarks>One for a plan of which nothing is issued; none without a plan.</remarks>
+    public IReadOnlyList<Workbook> ByRound =>
+        Plan is null ? []
+        : Plan.Rounds.Count == 0 ? [this]
+        : [.. Plan.Rounds.Select(r => this with { Plan = Plan.InRound(r), CutRequest = r.Asked })];
+
     /// <summary>How lengths of this job are shown.</summary>
     public LengthFormat Lengths { get; } = LengthFormat.Of(Project.Units);
 

@@ -29,9 +29,10 @@ public sealed class ListsToPrint : IDisposable
         Assert.True((bool)JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "plan.json")))!["valid"]!);
         var text = File.ReadAllText(Path.Combine(_folder, "plan.txt"));
         Assert.Contains("Visit 1:", text);
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
         Assert.Contains(
             "slat 1 to slat 2: the figure jumps 1/16 in: the saw takes 1/8 in, and the gap is 1/16 in",
-            text
+            string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
         );
         var pages = PagesOf("packet.pdf");
         Assert.Contains(pages, p => p.Contains("Setting 1 of"));

@@ -164,10 +164,14 @@ public sealed class PacketTests
             StringComparison.Ordinal
         );
         Assert.Contains("S1-R1-0 → A × 2", cards, StringComparison.Ordinal);
-        Assert.Contains("Take stack 1, 3 pieces; 6 cuts, in this order:", cards, StringComparison.Ordinal);
-        Assert.Contains("Done, write the letter on each: A × 4", cards, StringComparison.Ordinal);
+        Assert.Contains(
+            "First break down S1 as its page says. Take stack 1, 3 pieces; 6 cuts, in this order:",
+            cards,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("Done, write on each: A × 4", cards, StringComparison.Ordinal);
         Assert.Contains("The sides of a box must be equally long, or it leans.", cards, StringComparison.Ordinal);
-        Assert.Contains("Left: S1-X1 (35 1⁄2 × 15 1⁄2 in, keep).", cards, StringComparison.Ordinal);
+        Assert.Contains("Left: S1-X1 (35 1⁄2 × 15 1⁄2 in, keep as 1a).", cards, StringComparison.Ordinal);
     }
 
     [Fact]
