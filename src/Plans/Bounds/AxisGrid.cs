@@ -21,7 +21,7 @@ internal sealed record AxisSizes(
 /// </remarks>
 internal sealed class AxisGrid
 {
-    private const int FinestSteps = 16_000;
+    private const int FinestSteps = 40_000;
     private const double Coarser = 1.15;
     private const int StepsTried = 16;
 

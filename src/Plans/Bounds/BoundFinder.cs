@@ -5,8 +5,11 @@ namespace Nookwright.Bounds;
 /// <summary>Finds out how little of one material a plan can do with: at once by quick bounds, then better step by step.</summary>
 internal sealed class BoundFinder
 {
-    // Cut points a way: quick and coarse first, then as fine as is still worth the wait.
-    private static readonly int[] Fineness = [100, 320];
+    // Cut points a way: quick and coarse first, then as fine as there is time for.
+    private static readonly int[] Fineness = [100, 320, 800, 2000];
+
+    // A grid that is too fine to be priced this often in what time is left would not come to a better bound.
+    private const int FewestPricings = 10;
 
     // Beyond this many kinds of things the linear program takes longer than anybody waits.
     private const int MostKinds = 400;
@@ -33,7 +36,8 @@ internal sealed class BoundFinder
     public WoodBound Bound => _bound;
 
     /// <summary>Sharpens the bound by column generation; each step tells about how many steps of reckoning it took.</summary>
-    public IEnumerable<double> Sharpen()
+    /// <param name="steps">About how many steps of reckoning it may take.</param>
+    public IEnumerable<double> Sharpen(double steps = double.PositiveInfinity)
     {
         if (_question.Wants.Count is 0 or > MostKinds || _costs.All(c => c == 0))
             yield break;
@@ -41,16 +45,21 @@ internal sealed class BoundFinder
         foreach (var most in Fineness)
         {
             var makers = Makers(most);
-            using var columns = new ColumnGeneration(_question, makers, prices);
             var isExact = makers.All(m => m.IsExact);
+            if (makers.Sum(m => m.Effort) * FewestPricings > steps)
+                yield break;
+            using var columns = new ColumnGeneration(_question, makers, prices);
+            var taken = 0.0;
             foreach (var worths in columns.Steps())
             {
                 Take(worths, isExact ? BoundWay.Columns : BoundWay.CoarseColumns);
-                yield return columns.Effort;
-                if (IsAtCeiling(columns.Ceiling))
+                yield return columns.Effort - taken;
+                taken = columns.Effort;
+                if (taken > steps || IsAtCeiling(columns.Ceiling))
                     break;
             }
-            if (isExact)
+            steps -= taken;
+            if (isExact || steps <= 0)
                 yield break;
             prices = columns.Prices;
         }

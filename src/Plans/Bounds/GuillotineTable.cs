@@ -11,6 +11,9 @@ namespace Nookwright.Bounds;
 /// </remarks>
 internal sealed class GuillotineTable
 {
+    // What is reckoned at once, as far as effort is concerned: the same on every machine, whatever its vectors hold.
+    private const double AtOnce = 8;
+
     private readonly CutPoints _x;
     private readonly CutPoints _y;
     private readonly int[] _uncut;
@@ -32,7 +35,7 @@ internal sealed class GuillotineTable
 
     /// <summary>About how many steps of reckoning filling it takes.</summary>
     public double Effort =>
-        ((double)_splitsX.Count * _y.At.Length / Vector<int>.Count) + ((double)_splitsY.Count * _x.At.Length);
+        (((double)_splitsX.Count * _y.At.Length) + ((double)_splitsY.Count * _x.At.Length)) / AtOnce;
 
     /// <summary>The most a rectangle of these sizes, in steps, yields.</summary>
     public int Worth(int sizeX, int sizeY) => _worth[Index(_x.Below(sizeX), _y.Below(sizeY))];
@@ -50,33 +53,59 @@ internal sealed class GuillotineTable
     /// <summary>Works out all worths.</summary>
     public void Fill()
     {
-        for (var i = 1; i < _x.At.Length; i++)
+        var columns = new int[_y.At.Length * Vector<int>.Count];
+        for (var i = 1; i < _x.At.Length; )
         {
-            var row = Row(i);
-            Row(_uncut, i).CopyTo(row);
-            Raise(row, Row(i - 1), Row(0));
-            foreach (var (first, second) in _splitsX.Of(i))
-                Raise(row, Row(first), Row(second));
-            FillAcross(row);
+            var rows = Independent(i);
+            for (var row = i; row < i + rows; row++)
+                FillAlong(row);
+            FillAcross(i, rows, columns);
+            i += rows;
         }
     }
 
-    /// <summary>How the worth of a rectangle comes about: tells of every uncut rectangle in the best cutting, sizes in steps.</summary>
-    public void Trace(int sizeX, int sizeY, Action<int, int> uncut)
+    /// <summary>The best cutting of a rectangle, then the best ones that begin with other cuts: the rectangles left uncut, sizes in steps.</summary>
+    /// <param name="sizeX">The rectangle's size along, in steps.</param>
+    /// <param name="sizeY">Its size across.</param>
+    /// <param name="others">How many others at most.</param>
+    public IEnumerable<IReadOnlyList<(int X, int Y)>> Cuttings(int sizeX, int sizeY, int others)
     {
-        var left = new Stack<(int I, int J)>();
-        left.Push((_x.Below(sizeX), _y.Below(sizeY)));
+        var (i, j) = (_x.Below(sizeX), _y.Below(sizeY));
+        yield return Uncut([(i, j)]);
+        foreach (var halves in FirstCuts(i, j).OrderByDescending(Together).Take(others))
+            yield return Uncut([halves.First, halves.Second]);
+    }
+
+    private int Together(((int I, int J) First, (int I, int J) Second) halves) =>
+        _worth[Index(halves.First.I, halves.First.J)] + _worth[Index(halves.Second.I, halves.Second.J)];
+
+    private List<((int I, int J) First, (int I, int J) Second)> FirstCuts(int i, int j)
+    {
+        var cuts = new List<((int, int), (int, int))>();
+        foreach (var (first, second) in _splitsX.Of(i))
+            cuts.Add(((first, j), (second, j)));
+        foreach (var (first, second) in _splitsY.Of(j))
+            cuts.Add(((i, first), (i, second)));
+        return cuts;
+    }
+
+    /// <summary>How the worth of rectangles comes about: all that is left uncut in their best cuttings.</summary>
+    private List<(int X, int Y)> Uncut(IEnumerable<(int I, int J)> rectangles)
+    {
+        var uncut = new List<(int, int)>();
+        var left = new Stack<(int I, int J)>(rectangles);
         while (left.TryPop(out var at))
         {
             var worth = _worth[Index(at.I, at.J)];
             if (worth == 0)
                 continue;
             if (_uncut[Index(at.I, at.J)] == worth)
-                uncut(_x.At[at.I], _y.At[at.J]);
+                uncut.Add((_x.At[at.I], _y.At[at.J]));
             else
                 foreach (var part in Parts(at.I, at.J, worth))
                     left.Push(part);
         }
+        return uncut;
     }
 
     private IEnumerable<(int I, int J)> Parts(int i, int j, int worth)
@@ -85,23 +114,51 @@ internal sealed class GuillotineTable
             return [(i - 1, j)];
         if (_worth[Index(i, j - 1)] == worth)
             return [(i, j - 1)];
-        foreach (var (first, second) in _splitsX.Of(i))
-            if (_worth[Index(first, j)] + _worth[Index(second, j)] == worth)
-                return [(first, j), (second, j)];
-        foreach (var (first, second) in _splitsY.Of(j))
-            if (_worth[Index(i, first)] + _worth[Index(i, second)] == worth)
-                return [(i, first), (i, second)];
+        foreach (var (first, second) in FirstCuts(i, j))
+            if (Together((first, second)) == worth)
+                return [first, second];
         throw new InvalidOperationException("A worth in the table has no cutting that gives it.");
     }
 
-    private void FillAcross(Span<int> row)
+    /// <summary>How many rows from this one on no cut along joins: what two of them differ by is less than the smallest piece.</summary>
+    private int Independent(int row)
     {
-        for (var j = 1; j < row.Length; j++)
+        var rows = 1;
+        while (rows < Vector<int>.Count && row + rows < _x.At.Length && _x.At[row + rows] - _x.At[row] < _x.At[1])
+            rows++;
+        return rows;
+    }
+
+    private void FillAlong(int i)
+    {
+        var row = Row(i);
+        Row(_uncut, i).CopyTo(row);
+        foreach (var (first, second) in _splitsX.Of(i))
+            Raise(row, Row(first), Row(second));
+    }
+
+    /// <summary>Cuts across for several rows at once, and what a row gets from the one before: its rectangles are no larger.</summary>
+    private void FillAcross(int row, int rows, int[] columns)
+    {
+        var lanes = Vector<int>.Count;
+        for (var r = 0; r < rows; r++)
+        for (var j = 0; j < _y.At.Length; j++)
+            columns[(j * lanes) + r] = _worth[Index(row + r, j)];
+        for (var j = 1; j < _y.At.Length; j++)
         {
-            var worth = Math.Max(row[j], row[j - 1]);
+            var worth = Vector.Max(new Vector<int>(columns, j * lanes), new Vector<int>(columns, (j - 1) * lanes));
             foreach (var (first, second) in _splitsY.Of(j))
-                worth = Math.Max(worth, row[first] + row[second]);
-            row[j] = worth;
+                worth = Vector.Max(
+                    worth,
+                    new Vector<int>(columns, first * lanes) + new Vector<int>(columns, second * lanes)
+                );
+            worth.CopyTo(columns, j * lanes);
+            var before = _worth[Index(row - 1, j)];
+            for (var r = 0; r < rows; r++)
+                _worth[Index(row + r, j)] =
+                    columns[(j * lanes) + r] =
+                    before =
+                        Math.Max(before, columns[(j * lanes) + r]);
         }
     }
 

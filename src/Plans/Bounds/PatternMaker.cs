@@ -71,25 +71,37 @@ internal sealed class PatternMaker
     /// <summary>The most one sheet yields.</summary>
     public int Worth(int sheet) => (_rough ?? _fine).Worth(X(sheet), Y(sheet));
 
-    /// <summary>A way to cut up a sheet that yields it.</summary>
-    public Pattern Best(int sheet)
+    /// <summary>A way to cut up a sheet that yields it, then the best ones that begin with other cuts.</summary>
+    /// <param name="sheet">The sheet's place in the question.</param>
+    /// <param name="others">How many others at most.</param>
+    public IEnumerable<Pattern> Best(int sheet, int others) =>
+        (_rough ?? _fine)
+            .Cuttings(X(sheet), Y(sheet), others)
+            .Select(uncut => new Pattern(sheet, _rough is null ? CountFine(uncut) : CountRough(uncut)));
+
+    private int[] CountFine(IEnumerable<(int X, int Y)> uncut)
     {
         var counts = new int[_worths.Length];
-        if (_rough is null)
-            _fine.Trace(X(sheet), Y(sheet), CountFine);
-        else
-            _rough.Trace(X(sheet), Y(sheet), CountRough);
-        return new(sheet, counts);
+        foreach (var (x, y) in uncut)
+            counts[Of(x, y, isRough: false)!.Value]++;
+        return counts;
+    }
 
-        void CountFine(int x, int y) => counts[Of(x, y, isRough: false)!.Value]++;
-
-        void CountRough(int x, int y)
-        {
+    private int[] CountRough(IEnumerable<(int X, int Y)> uncut)
+    {
+        var counts = new int[_worths.Length];
+        foreach (var (x, y) in uncut)
             if (Of(x, y, isRough: true) is { } blank && _worths[blank] == _rough!.Worth(x, y))
                 counts[blank]++;
             else
-                _fine.Trace(Chunk(x, y).X, Chunk(x, y).Y, CountFine);
-        }
+                counts = [.. counts.Zip(CountChunk(x, y), (a, b) => a + b)];
+        return counts;
+    }
+
+    private int[] CountChunk(int x, int y)
+    {
+        var chunk = Chunk(x, y);
+        return CountFine(_fine.Cuttings(chunk.X, chunk.Y, others: 0).First());
     }
 
     private int X(int sheet) => _x.Steps(_question.Sheets[sheet].X);

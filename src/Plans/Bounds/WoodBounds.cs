@@ -48,16 +48,17 @@ public sealed class WoodBounds
     /// <summary>The same step by step; each step tells about how many steps of reckoning it took.</summary>
     internal IEnumerable<double> Sharpening(Plan plan)
     {
-        foreach (var material in Prove(plan).Materials.Where(m => !m.IsTight))
+        foreach (var material in Open(plan))
+        foreach (var taken in _finders[material].Sharpen(StepsPerRound * _request.Rules.Effort))
         {
-            var left = StepsPerRound * _request.Rules.Effort;
-            foreach (var taken in _finders[material.Material].Sharpen().TakeWhile(_ => left > 0))
-            {
-                left -= taken;
-                yield return taken;
-            }
+            yield return taken;
+            if (!Open(plan).Contains(material))
+                break;
         }
     }
+
+    /// <summary>The materials a plan is not proven best in.</summary>
+    private List<string> Open(Plan plan) => [.. Prove(plan).Materials.Where(m => !m.IsTight).Select(m => m.Material)];
 
     /// <summary>How far from the best a plan can be, by the bounds found so far.</summary>
     public PlanProof Prove(Plan plan)
