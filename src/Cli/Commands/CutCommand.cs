@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Nookwright.Cutting;
-using Nookwright.Files;
 using Nookwright.Flow;
 using Nookwright.Lists;
+using Nookwright.Measure;
 using Nookwright.Planning;
 using Nookwright.Trouble;
 
@@ -63,8 +63,8 @@ public static class CutCommand
         });
         command.Validators.Add(result =>
         {
-            if (result.GetValue(BoxByBox) && (result.GetValue(SheetsFirst) || result.GetValue(Front)))
-                result.AddError("--box-by-box is one plan of its own: leave out --sheets-first and --front.");
+            if (result.GetValue(BoxByBox) && result.GetValue(SheetsFirst))
+                result.AddError("--box-by-box and --sheets-first each say what comes first: leave out one of them.");
         });
         command.SetAction(parsed =>
             (parsed.GetValue(job), list.IsGiven(parsed)) switch
@@ -84,44 +84,31 @@ public static class CutCommand
             path,
             (opened, workbook) =>
             {
-                if (workbook.Project.Issued.Count > 0)
-                    return OfIssuedJob(console, opened, path, workbook, parsed);
-                var request = Ruled(workbook.CutRequest, parsed);
-                var (plan, front) = Planned(request, parsed, workbook.Project.Cutting.ExtraVisits);
-                var planned = (workbook with { CutRequest = request }).WithThisPlan(plan);
+                var asked = workbook with { CutRequest = Ruled(workbook.CutRequest, parsed) };
+                if (asked.FewestVisits() is not { } first)
+                {
+                    JobArgument.SayTrouble(console, opened, path, asked);
+                    return JobArgument.ExitOf(asked);
+                }
+                var (plan, front) = Planned(
+                    first,
+                    plan => asked.FrontFrom(plan),
+                    parsed,
+                    workbook.Project.Cutting.ExtraVisits
+                );
+                var planned = asked.WithThisPlan(plan);
                 JobArgument.SayTrouble(console, opened, path, planned);
                 Answer(console, parsed, planned, front);
                 return JobArgument.ExitOf(planned);
             }
         );
 
-    /// <summary>What is issued does not move, and so there is no choice of plans any more.</summary>
-    private static int OfIssuedJob(
-        Terminal console,
-        OpenedJob opened,
-        string path,
-        Workbook workbook,
-        ParseResult parsed
-    )
-    {
-        if (parsed.GetValue(SheetsFirst) || parsed.GetValue(Front) || parsed.GetValue(ExtraVisits) is not null)
-            return console.Refuse(
-                $"{path}: This plan is issued and does not move: leave out --sheets-first, --front and --extra-visits, or "
-                    + "withdraw it with \"nookwright issue --withdraw\"."
-            );
-        var planned = workbook.WithPlan();
-        JobArgument.SayTrouble(console, opened, path, planned);
-        if (planned.Plan is not null)
-            Answer(console, parsed, planned, null);
-        return JobArgument.ExitOf(planned);
-    }
-
     private static int OfList(Terminal console, ListOptions list, ParseResult parsed)
     {
         if (!list.Read(parsed).Take(out var asked, out var refusal))
             return console.Refuse([refusal]);
         var request = Ruled(asked.Request, parsed);
-        var (plan, front) = Planned(request, parsed, 0);
+        var (plan, front) = Planned(Planner.Plan(request), first => Planner.Front(request, first), parsed, 0);
         foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.MustMend))
             console.Errors.WriteLine(asked.Say(finding));
         var book = asked.Book(plan, request);
@@ -148,15 +135,16 @@ public static class CutCommand
 
     /// <summary>The plan, and the front it was chosen from where one was asked for.</summary>
     private static (Plan Plan, (PlanFront Plans, int ExtraVisits)? Front) Planned(
-        CutRequest request,
+        Plan first,
+        Func<Plan, PlanFront> frontFrom,
         ParseResult parsed,
         int wished
     )
     {
         var extraVisits = parsed.GetValue(ExtraVisits) ?? wished;
         if (parsed.GetValue(SheetsFirst) || (extraVisits == 0 && !parsed.GetValue(Front)))
-            return (Planner.Plan(request), null);
-        var front = Planner.Front(request);
+            return (first, null);
+        var front = frontFrom(first);
         return (front.Chosen(extraVisits).Plan, (front, extraVisits));
     }
 
@@ -178,7 +166,10 @@ public static class CutCommand
         );
         if (!parsed.GetValue(Front) || front is not var (plans, extraVisits))
             return;
-        var table = string.Join(Environment.NewLine, new FrontTable(plans, extraVisits).Lines());
+        var table = string.Join(
+            Environment.NewLine,
+            new FrontTable(plans, extraVisits, LengthFormat.Of(request.Units)).Lines()
+        );
         Write(console, parsed, "front", table, () => FrontJson.Write(plans, extraVisits), true);
     }
 

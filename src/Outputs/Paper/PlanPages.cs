@@ -63,8 +63,8 @@ internal static class PlanPages
             flow.Text(price.Message);
         if (plan.Proof is { } proof)
             flow.Text(proof.Say(words.Material));
-        if (book.Front is { } front && !book.CutRequest.Rules.BoxByBox)
-            DrawChoices(flow, front, plan);
+        if (book.Front is { } front)
+            DrawChoices(flow, front, plan, words);
         if (plan.Sheets.Count > 0)
             DrawWays(flow);
         DrawLeftBefore(flow, plan, words);
@@ -116,10 +116,10 @@ internal static class PlanPages
             : $"At most {JobWords.Count(loose.Most, "piece waits", "pieces wait")} for a later setting at one time: "
                 + $"after setting {loose.MostAfter}.";
 
-    private static void DrawChoices(PageFlow flow, PlanFront front, Plan plan)
+    private static void DrawChoices(PageFlow flow, PlanFront front, Plan plan, JobWords words)
     {
         flow.Head("What could be chosen");
-        flow.Text(front.Sentence);
+        flow.Text(front.Say(words.Material));
         if (front.IsNothingToTrade)
             return;
         flow.Space(1);

@@ -10,11 +10,26 @@ internal static class FrontText
     {
         var visits = Count(next.Visits - plan.Visits, "more visit");
         var splits = next.Splits.Where(s => !plan.Splits.Any(known => Same(known, s))).ToList();
-        return $"{Bought(plan, next, request)} for {visits}{Splits(splits, request)}.";
+        return $"{Bought(plan, next, request)} for {visits}{Splits(splits, request)}{Handling(next.Handling - plan.Handling)}.";
+    }
+
+    /// <summary>From where to where there is a choice, and whether its end is proven.</summary>
+    public static string Choice(PlanFront front)
+    {
+        var (first, last) = (front.First, front.Plans[^1]);
+        var proven = last.Plan.Proof is { IsLeastWood: true }
+            ? " No plan buys less than the last: that is proven."
+            : "";
+        return $"{front.Plans.Count} plans to choose from, from {first.Visits} visits with {Count(first.Sheets, "sheet")} "
+            + $"to {last.Visits} visits with {Count(last.Sheets, "sheet")}.{proven}";
     }
 
     /// <summary>"1 sheet", "2 sheets".</summary>
     public static string Count(int count, string one) => $"{count} {one}{(count == 1 ? "" : "s")}";
+
+    /// <summary>Large pieces are what is heavy about a plan: said where one step makes more or fewer cuts of them.</summary>
+    private static string Handling(int more) =>
+        more == 0 ? "" : $"; {Count(Math.Abs(more), more > 0 ? "more cut" : "fewer cut")} of large pieces";
 
     private static bool Same(SplitSize one, SplitSize other) =>
         one.Size == other.Size && one.Visits.Count == other.Visits.Count;

@@ -79,6 +79,6 @@ public readonly record struct PlanScore(
             .Count(c =>
                 (c.Along == SheetAxis.Length ? pieces[c.On].Width : pieces[c.On].Length) > request.Saws.RipReach
             );
-        return plan.Breakdown.Count + wide;
+        return wide + (plan.Rounds.Count > 0 ? plan.Rounds.Sum(r => r.Plan.Breakdown.Count) : plan.Breakdown.Count);
     }
 }

@@ -38,11 +38,15 @@ internal static class ProofText
         if (wood.Sheets > wood.SheetsAtLeast)
             return $"At most {Count(wood.Sheets - wood.SheetsAtLeast, "sheet", "sheets")} of {name} above the best possible: "
                 + $"{wood.Sheets} used, at least {wood.SheetsAtLeast} ({wood.Method}).";
-        var (what, form) = wood.Measure == WoodMeasure.Money ? ("in price", "0.00") : ("m²", "0.00");
-        string Say(decimal amount) => amount.ToString(form, CultureInfo.InvariantCulture);
-        return $"{name}: at most {Say(wood.Used - wood.AtLeast)} {what} above the best possible: "
+        return $"{name}: at most {Say(wood.Used - wood.AtLeast)} {Unit(wood)} above the best possible: "
             + $"{Say(wood.Used)} used, at least {Say(wood.AtLeast)} ({wood.Method}).";
     }
+
+    /// <summary>What wood is counted in, after a number.</summary>
+    public static string Unit(MaterialProof wood) => wood.Measure == WoodMeasure.Money ? "in price" : "m²";
+
+    /// <summary>An amount of wood.</summary>
+    public static string Say(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);
 
     private static string Count(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
 }

@@ -47,10 +47,24 @@ internal sealed class FrontSearch
         {
             // Stopped before the next plan was there: what has been found stays.
         }
-        return FrontWriter.Of(_plans, _request);
+        return Front(WhyNone(first));
     }
 
-    private static bool MayBuyLess(Plan plan) => plan.Sheets.Count > 0 && plan.Proof is not { IsLeastWood: true };
+    private PlanFront Front(NoTrade whyNone) => FrontWriter.Of(_plans, _request) with { WhyNone = whyNone };
+
+    private NoTrade WhyNone(Plan first) =>
+        !BuysAny(first) ? NoTrade.NothingBought
+        : !MayBuyLess(first) ? NoTrade.Proven
+        : _stop.IsCancellationRequested ? NoTrade.NotLooked
+        : NoTrade.NotFound;
+
+    private bool BuysAny(Plan plan)
+    {
+        var offcuts = _request.Stock.Where(s => s.IsOffcut).Select(s => s.Id).ToHashSet();
+        return plan.Sheets.Any(s => !offcuts.Contains(s.Stock));
+    }
+
+    private bool MayBuyLess(Plan plan) => BuysAny(plan) && plan.Proof is not { IsLeastWood: true };
 
     /// <summary>Sheet by sheet, of whichever material it costs the fewest visits.</summary>
     private void Descend()
@@ -90,12 +104,12 @@ internal sealed class FrontSearch
     private Plan PlanOf(Trees trees)
     {
         var plan = Candidate.Of(trees.Job, trees.Layout).Plan;
-        return plan with { Proof = _proofs.Prove(plan) };
+        return plan with { Proof = _proofs.Prove(plan), Origin = PlannedTrees.Of(trees.Job, trees.Layout) };
     }
 
     private void Show(Plan plan)
     {
         _plans.Add(plan);
-        _progress?.Report(FrontWriter.Of(_plans, _request));
+        _progress?.Report(Front(NoTrade.NotLooked));
     }
 }

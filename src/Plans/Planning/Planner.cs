@@ -59,7 +59,10 @@ public static class Planner
         CancellationToken stop = default
     ) =>
         request.Rules.BoxByBox
-            ? FrontWriter.Of([first ?? Plan(request, null, stop)], request)
+            ? FrontWriter.Of([first ?? Plan(request, null, stop)], request) with
+            {
+                WhyNone = NoTrade.BoxByBox,
+            }
             : FrontSearch.Run(request, first, progress, stop);
 
     /// <summary>The best with runs parted where the maker allows it, if that saves a sheet.</summary>

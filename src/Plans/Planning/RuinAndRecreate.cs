@@ -17,6 +17,10 @@ internal sealed class RuinAndRecreate(
     private const double TogetherWeight = 0.02;
     private const int WindowSheets = 16;
     private const int WindowSteps = 2_000;
+    private const int StepsToPutBack = 10;
+
+    // A sheet that is taken to the saw as it comes has no other way to be broken down.
+    private readonly bool _isBrokenDown = layout.Sheets.Any(s => s.Stock.Material == material && s.RootCount > 1);
 
     private readonly List<SheetLayout> _sheets = [];
     private readonly List<SheetLayout> _window = [];
@@ -191,6 +195,7 @@ internal sealed class RuinAndRecreate(
         if (after <= Math.Max(limit, before))
         {
             OfferChanged();
+            ForgetClosed();
             return after;
         }
         layout.StepBack(_pictures, count);
@@ -223,6 +228,36 @@ internal sealed class RuinAndRecreate(
     private void Ruin()
     {
         spots.Fit = random.Next(2) == 0 ? Fit.ShortSide : Fit.Area;
+        if (!_isBrokenDown || random.Next(StepsToPutBack) > 0 || !PutOneBack())
+            TakeSomeOut();
+        Collect();
+    }
+
+    /// <summary>
+    /// Puts a sheet back on the pile, so that one is broken down anew where that helps: how it was, was drawn by lot when it held
+    /// a single item, and may leave a piece too narrow for what would fill it. False where a blank is kept on it.
+    /// </summary>
+    private bool PutOneBack()
+    {
+        if (_window.Count == 0 || _window[random.Next(_window.Count)] is not { HasHeld: false, IsClosed: false } sheet)
+            return false;
+        Remember(sheet);
+        layout.Clear(sheet);
+        layout.Close(sheet, true);
+        return true;
+    }
+
+    /// <summary>Sheets that were put back and that nobody will step back to.</summary>
+    private void ForgetClosed()
+    {
+        if (!_isBrokenDown || !_window.Exists(s => s.IsClosed))
+            return;
+        foreach (var sheets in new[] { layout.Sheets, _sheets, _window })
+            sheets.RemoveAll(s => s.IsClosed);
+    }
+
+    private void TakeSomeOut()
+    {
         var wanted = 1 + random.Next(_mostRemoved);
         for (var (removed, tries) = (0, 0); removed < wanted && tries < 2 * _mostRemoved && _window.Count > 0; tries++)
         {
@@ -234,7 +269,6 @@ internal sealed class RuinAndRecreate(
             layout.TakeOut(sheet, Pick(sheet, wanted - removed));
             removed += count - sheet.Count;
         }
-        Collect();
     }
 
     private void Remember(SheetLayout sheet)

@@ -26,16 +26,46 @@ public static class NextRound
         if (changes.Next.Parts.Count == 0)
             return Whole(issued, changes, null);
         var alone = Alone(changes.Next, issued);
-        var found = Planner.Plan(
-            alone,
-            progress is null ? null : new Told(p => progress.Report(Joined(p))),
-            stop,
-            before
-        );
-        return Joined(found) with { Origin = found.Origin };
-
-        Plan Joined(Plan round) => Whole(issued, changes, RoundPlacing.Of(round, alone, changes.Next, issued));
+        var told = progress is null ? null : new Told<Plan>(p => progress.Report(Joined(p, alone, changes, issued)));
+        return Joined(Planner.Plan(alone, told, stop, RoundAlone.Of(before)), alone, changes, issued);
     }
+
+    /// <summary>The plans between the fewest visits and the least wood for what is not issued; the issued rounds are the same in all.</summary>
+    /// <param name="issued">The issued rounds.</param>
+    /// <param name="now">What the job asks for now, all parts.</param>
+    /// <param name="first">The plan with the fewest visits, as <see cref="Plan"/> gave it; null to look for it here.</param>
+    /// <param name="progress">Told of the first plan alone, then of every better front.</param>
+    /// <param name="stop">Ends the search; the best front so far is given. Throws only when there is no plan yet.</param>
+    public static PlanFront Front(
+        IssuedPlan issued,
+        CutRequest now,
+        Plan? first = null,
+        IProgress<PlanFront>? progress = null,
+        CancellationToken stop = default
+    )
+    {
+        var changes = Changes.Of(issued, now);
+        if (changes.Next.Parts.Count == 0)
+            return FrontWriter.Of([Whole(issued, changes, null)], changes.Whole) with { WhyNone = NoTrade.AllIssued };
+        var alone = Alone(changes.Next, issued);
+        var told = progress is null ? null : new Told<PlanFront>(f => progress.Report(Joined(f)));
+        return Joined(Planner.Front(alone, (first?.Origin as RoundAlone)?.Plan, told, stop));
+
+        PlanFront Joined(PlanFront front) =>
+            FrontWriter.Of(
+                front.Plans.Select(p => NextRound.Joined(p.Plan, alone, changes, issued)),
+                changes.Whole
+            ) with
+            {
+                WhyNone = front.WhyNone,
+            };
+    }
+
+    private static Plan Joined(Plan round, CutRequest alone, Changes changes, IssuedPlan issued) =>
+        Whole(issued, changes, RoundPlacing.Of(round, alone, changes.Next, issued)) with
+        {
+            Origin = new RoundAlone(round),
+        };
 
     private static Plan Whole(IssuedPlan issued, Changes changes, CutRound? next)
     {
@@ -87,8 +117,8 @@ public static class NextRound
     private static string BlankOf(string piece) => $"blank {piece}";
 
     /// <summary>Passes each report on at once, on the thread that made it.</summary>
-    private sealed class Told(Action<Plan> tell) : IProgress<Plan>
+    private sealed class Told<T>(Action<T> tell) : IProgress<T>
     {
-        public void Report(Plan value) => tell(value);
+        public void Report(T value) => tell(value);
     }
 }

@@ -42,7 +42,15 @@ public sealed record Workbook(
     public IReadOnlyList<string> Moved => Plan is null || Before is null ? [] : MovedParts.Of(Before, Plan);
 
     /// <summary>The same workbook, to be planned on from the plan of the one before the edit.</summary>
-    public Workbook After(Workbook? earlier) => this with { Before = earlier?.Plan ?? earlier?.Before };
+    public Workbook After(Workbook? earlier) =>
+        this with
+        {
+            Before = earlier?.Plan ?? earlier?.Before,
+            FewestBefore = earlier?.Front?.First.Plan ?? earlier?.Plan ?? earlier?.FewestBefore,
+        };
+
+    /// <summary>The plan of the fewest visits made before the latest edit: another may have been chosen, and what is looked for first is this again.</summary>
+    private Plan? FewestBefore { get; init; }
 
     /// <summary>The plans between the fewest visits and the least wood; null until somebody has asked for them.</summary>
     public PlanFront? Front { get; init; }
@@ -53,23 +61,37 @@ public sealed record Workbook(
     /// <param name="stop">Ends the search; the best plan so far is kept.</param>
     public Workbook WithPlan(IProgress<Plan>? progress = null, CancellationToken stop = default)
     {
-        if (Issued is not null)
-            return WithThisPlan(NextRound.Plan(Issued, CutRequest, progress, stop, Before));
-        if (Project.Issued.Count > 0)
-            return this; // What is issued cannot be read, and nothing is planned past it.
-        var planned = WithThisPlan(Planner.Plan(CutRequest, progress, stop, Before));
+        if (FewestVisits(progress, stop) is not { } plan)
+            return this;
+        var planned = WithThisPlan(plan);
         return Project.Cutting.ExtraVisits == 0 ? planned : planned.WithFront(null, stop);
     }
+
+    /// <summary>The best plan of the fewest visits found, with the issued rounds where there are any.</summary>
+    /// <param name="progress">Told of every better plan on the way.</param>
+    /// <param name="stop">Ends the search; the best plan so far is given.</param>
+    /// <returns>The plan; null where what is issued cannot be read, for nothing is planned past it.</returns>
+    public Plan? FewestVisits(IProgress<Plan>? progress = null, CancellationToken stop = default) =>
+        Issued is not null ? NextRound.Plan(Issued, CutRequest, progress, stop, FewestBefore)
+        : Project.Issued.Count > 0 ? null
+        : Planner.Plan(CutRequest, progress, stop, FewestBefore);
+
+    /// <summary>The plans between the fewest visits and the least wood, of what is not issued yet.</summary>
+    /// <param name="first">The plan of the fewest visits.</param>
+    /// <param name="progress">Told of every better front on the way.</param>
+    /// <param name="stop">Ends the search; the best front so far is given.</param>
+    public PlanFront FrontFrom(Plan first, IProgress<PlanFront>? progress = null, CancellationToken stop = default) =>
+        Issued is not null
+            ? NextRound.Front(Issued, CutRequest, first, progress, stop)
+            : Planner.Front(CutRequest, first, progress, stop);
 
     /// <summary>The same workbook with the front of its plans, and that plan of it which the document chooses.</summary>
     /// <param name="progress">Told of every better front on the way.</param>
     /// <param name="stop">Ends the search; the best front so far is kept.</param>
     public Workbook WithFront(IProgress<PlanFront>? progress = null, CancellationToken stop = default) =>
-        Project.Issued.Count > 0
-            ? Plan is null
-                ? WithPlan(null, stop)
-                : this
-            : WithThisFront(Planner.Front(CutRequest, Front?.First.Plan ?? Plan, progress, stop));
+        (Front?.First.Plan ?? Plan ?? FewestVisits(null, stop)) is { } first
+            ? WithThisFront(FrontFrom(first, progress, stop))
+            : this;
 
     /// <summary>The same workbook with a front the planner found for it, and that plan of it which the document chooses.</summary>
     public Workbook WithThisFront(PlanFront front) =>

@@ -21,6 +21,9 @@ public static class FrontWords
             "rough cuts, dressing passes and wide crosscuts"
         );
 
+    /// <summary>What lies about meanwhile.</summary>
+    public static string Loose(FrontPlan plan) => $"at most {JobWords.Count(plan.Score.Loose, "loose piece")}";
+
     /// <summary>How many sizes do not come from one setting.</summary>
     public static string Splits(FrontPlan plan) =>
         plan.Splits.Count == 0

@@ -1,6 +1,5 @@
 using Nookwright.Cutting;
 using Nookwright.Flow;
-using Nookwright.Planning;
 
 namespace Nookwright.Web.Sessions;
 
@@ -51,10 +50,7 @@ internal sealed class PlanSearch(Workbook unplanned)
         try
         {
             var plans = new Told<Plan>(plan => Take(new(plan, null)));
-            // What is issued stays as it is: there is no choice between plans any more.
-            return unplanned.Project.Issued.Count > 0
-                ? new(unplanned.WithPlan(plans, _stop.Token).Plan, null)
-                : WithFront(Planner.Plan(unplanned.CutRequest, plans, _stop.Token, unplanned.Before));
+            return unplanned.FewestVisits(plans, _stop.Token) is { } plan ? WithFront(plan) : new(null, null);
         }
         catch (OperationCanceledException)
         {
@@ -65,7 +61,7 @@ internal sealed class PlanSearch(Workbook unplanned)
     private FoundPlan WithFront(Plan fewestVisits)
     {
         var fronts = new Told<PlanFront>(front => Take(new(front.First.Plan, front)));
-        var front = Planner.Front(unplanned.CutRequest, fewestVisits, fronts, _stop.Token);
+        var front = unplanned.FrontFrom(fewestVisits, fronts, _stop.Token);
         return new(front.First.Plan, front);
     }
 

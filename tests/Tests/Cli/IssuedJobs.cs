@@ -93,12 +93,21 @@ public sealed class IssuedJobs : IDisposable
     }
 
     [Fact]
-    public void An_issued_plan_has_no_front_any_more()
+    public void After_an_issue_the_front_is_of_what_is_left_and_says_why_there_is_none()
     {
         Issue();
-        var asked = Asked.For("cut", FilePath, "--front");
-        Assert.Equal(2, asked.Exit);
-        Assert.Contains("is issued and does not move", asked.Errors);
+        Assert.Contains("all that can be cut now is issued", Asked.For("cut", FilePath, "--front").Output);
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        Assert.Contains("no sheet is bought", Asked.For("cut", FilePath, "--front").Output);
+    }
+
+    [Fact]
+    public void What_is_proven_of_an_issued_plan_is_told_with_the_next_round()
+    {
+        Issue();
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        Assert.Equal(2, Cut()["proof"]!["rounds"]!.AsArray().Count);
+        Assert.Contains("Each round is held against the best", Asked.For("cut", FilePath).Output);
     }
 
     [Theory]

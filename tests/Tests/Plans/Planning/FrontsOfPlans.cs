@@ -21,7 +21,7 @@ public class FrontsOfPlans
     /// 550 there are: 300 and 400 on the first sheet, 1000, 450, 700, 550 on both, 400 and 300 on the second, where 400 was
     /// left on the first until now.
     /// </summary>
-    private static CutRequest OneMoreVisitSavesASheet { get; } =
+    internal static CutRequest OneMoreVisitSavesASheet { get; } =
         Request(
             Part("a", 550, 300, PanelFigure.Length),
             Part("b", 450, 300, PanelFigure.Length),
@@ -122,8 +122,53 @@ public class FrontsOfPlans
     {
         var front = FrontOf(Request(Part("a", 600, 400)));
         Assert.True(front.IsNothingToTrade);
-        Assert.StartsWith("Nothing to trade", front.Sentence);
+        Assert.Equal(NoTrade.Proven, front.WhyNone);
+        Assert.Equal(
+            "Nothing to trade: no plan buys less wood, however many visits it makes. That is proven.",
+            front.Sentence
+        );
     }
+
+    [Fact]
+    public void Where_less_was_looked_for_in_vain_it_says_what_is_bought_and_what_is_the_least_for_all_that_is_known()
+    {
+        var proof = new PlanProof(
+            0,
+            [new(1, 25, 25)],
+            [new("birch", 5, 4, WoodMeasure.Money, 480, 384, "area", "common practice")]
+        );
+        var plan = FrontOf(Request(Part("a", 600, 400))).First;
+        var front = new PlanFront([plan with { Plan = plan.Plan with { Proof = proof } }])
+        {
+            WhyNone = NoTrade.NotFound,
+        };
+        Assert.EndsWith(
+            "Birch ply: 5 sheets, and it is proven that none does with fewer than 4.",
+            front.Say(_ => "Birch ply")
+        );
+    }
+
+    [Fact]
+    public void Box_by_box_there_is_one_plan_and_the_front_says_why()
+    {
+        var job = OneMoreVisitSavesASheet with { Rules = new(Effort: 10, BoxByBox: true) };
+        Assert.Contains("wood comes before visits already", FrontOf(job).Sentence);
+    }
+
+    [Fact]
+    public void Every_plan_of_a_front_can_be_planned_on_from_and_says_how_far_from_the_best_it_is() =>
+        Assert.All(
+            FrontOf(OneMoreVisitSavesASheet).Plans,
+            p =>
+            {
+                Assert.NotNull(p.Plan.Origin);
+                Assert.NotNull(p.Plan.Proof);
+            }
+        );
+
+    [Fact]
+    public void The_end_of_a_front_that_is_the_least_wood_there_can_be_says_so() =>
+        Assert.EndsWith("No plan buys less than the last: that is proven.", FrontOf(OneMoreVisitSavesASheet).Sentence);
 
     private static PlanFront FrontOf(CutRequest request) =>
         Planner.Front(request, null, null, TestContext.Current.CancellationToken);

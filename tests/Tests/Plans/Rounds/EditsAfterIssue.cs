@@ -2,7 +2,9 @@ using CsCheck;
 using Nookwright.Cutting;
 using Nookwright.Projects;
 using Nookwright.Rounds;
+using Nookwright.Sawing;
 using Nookwright.Tests.Cutting;
+using Nookwright.Tests.Planning;
 using static Nookwright.Tests.Cutting.Jobs;
 
 namespace Nookwright.Tests.Rounds;
@@ -41,6 +43,21 @@ public class EditsAfterIssue
         var wood = Assert.Single(plan.Proof.Materials);
         Assert.Equal((2, 2), (wood.Sheets, wood.SheetsAtLeast));
         Assert.Equal(first.Proof!.Visits, Issued.Next(issued, Job).Plan.Proof!.Visits);
+    }
+
+    /// <summary>The issued part takes a whole sheet of its own; so what is added later has the front it has alone.</summary>
+    [Fact]
+    public void A_round_after_an_issue_has_its_own_front_and_the_issued_round_is_the_same_in_all_of_it()
+    {
+        var later = FrontsOfPlans.OneMoreVisitSavesASheet;
+        var first = later with { Parts = [Part("z", 1000, 700)] };
+        var issued = IssuedPlan.Of([new(1, PlanOf(first), first, Issued.Day)]).Value;
+        var now = later with { Parts = [.. first.Parts, .. later.Parts] };
+        var front = NextRound.Front(issued, now, null, null, TestContext.Current.CancellationToken);
+        Assert.Equal([(8, 4), (9, 3)], front.Plans.Select(p => (p.Visits, p.Sheets)));
+        Assert.StartsWith("One sheet fewer for 1 more visit; ", front.First.Next);
+        Assert.All(front.Plans, p => Assert.Equal(issued.Rounds, p.Plan.Rounds.Take(1)));
+        Assert.All(front.Plans, p => Assert.Null(VirtualSaw.Run(p.Plan, Changes.Of(issued, now).Whole).Why));
     }
 
     [Fact]
