@@ -2,7 +2,6 @@ using System.CommandLine;
 using Nookwright.Cutting;
 using Nookwright.Flow;
 using Nookwright.Lists;
-using Nookwright.Measure;
 using Nookwright.Planning;
 using Nookwright.Trouble;
 
@@ -166,10 +165,7 @@ public static class CutCommand
         );
         if (!parsed.GetValue(Front) || front is not var (plans, extraVisits))
             return;
-        var table = string.Join(
-            Environment.NewLine,
-            new FrontTable(plans, extraVisits, LengthFormat.Of(request.Units)).Lines()
-        );
+        var table = string.Join(Environment.NewLine, new FrontTable(plans, extraVisits, book.Lengths).Lines());
         Write(console, parsed, "front", table, () => FrontJson.Write(plans, extraVisits), true);
     }
 
