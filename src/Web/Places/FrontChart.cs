@@ -29,16 +29,18 @@ public sealed class FrontChart(PlanFront front)
     // Not on the axes, so that a point is seen whole.
     private const double Inset = 26;
 
+    // A point has room for a finger, a number beside the axis for its figures; closer ones are moved apart.
+    private const double LeastRight = 2 * PointRadius;
+    private const double LeastDown = 17;
+
     /// <summary>True when the plans differ in how many sheets they buy; false when only the price tells them apart.</summary>
-    public bool IsInSheets { get; } =
-        front.Plans.Select(plan => plan.Sheets).Distinct().Count() == front.Plans.Count
-        || front.Plans.Any(plan => plan.Price is null);
+    public bool IsInSheets { get; } = CountsSheets(front);
 
     /// <summary>What the axis upwards counts.</summary>
     public string UpIs => IsInSheets ? "sheets" : "price";
 
     /// <summary>The plans, each with its place.</summary>
-    public IReadOnlyList<FrontPoint> Points => [.. front.Plans.Select(Point)];
+    public IReadOnlyList<FrontPoint> Points { get; } = PointsOf(front);
 
     /// <summary>The staircase from plan to plan: the wood stays as it is until the visits for the next step are made.</summary>
     public string Stairs
@@ -54,17 +56,35 @@ public sealed class FrontChart(PlanFront front)
     /// <summary>A number as SVG wants it.</summary>
     public static string Number(double number) => number.ToString("0.#", CultureInfo.InvariantCulture);
 
-    private FrontPoint Point(FrontPlan plan)
+    private static IReadOnlyList<FrontPoint> PointsOf(PlanFront front)
     {
-        var (first, last) = (front.Plans[0], front.Plans[^1]);
-        var along = Share(plan.Visits, first.Visits, last.Visits);
-        var up = Share(Up(plan), Up(last), Up(first));
-        var x = Left + Inset + (along * (Right - Left - (2 * Inset)));
-        var y = Foot - Inset - (up * (Foot - Top - Inset));
-        return new(plan, x, y, IsInSheets ? $"{plan.Sheets}" : $"{plan.Price:0}");
+        var (plans, isInSheets) = (front.Plans, CountsSheets(front));
+        double Up(FrontPlan plan) => isInSheets ? plan.Sheets : (double)plan.Price!.Value;
+        var (first, last) = (plans[0], plans[^1]);
+        var right = plans.Select(p => Share(p.Visits, first.Visits, last.Visits));
+        var down = plans.Select(p => 1 - Share(Up(p), Up(last), Up(first)));
+        var x = Spread(right, Left + Inset, Right - Inset, LeastRight);
+        var y = Spread(down, Top, Foot - Inset, LeastDown);
+        return [.. plans.Select((p, i) => new FrontPoint(p, x[i], y[i], isInSheets ? $"{p.Sheets}" : $"{p.Price:0}"))];
     }
 
-    private double Up(FrontPlan plan) => IsInSheets ? plan.Sheets : (double)plan.Price!.Value;
+    private static bool CountsSheets(PlanFront front) =>
+        front.Plans.Select(plan => plan.Sheets).Distinct().Count() == front.Plans.Count
+        || front.Plans.Any(plan => plan.Price is null);
+
+    /// <summary>Shares that grow, each in its measure between two ends, but none closer to the next than it must be to be told apart.</summary>
+    private static double[] Spread(IEnumerable<double> shares, double from, double to, double least)
+    {
+        double[] places = [.. shares.Select(share => from + (share * (to - from)))];
+        var apart = Math.Min(least, (to - from) / Math.Max(1, places.Length - 1));
+        for (var i = 1; i < places.Length; i++)
+            places[i] = Math.Max(places[i], places[i - 1] + apart);
+        if (places.Length > 1)
+            places[^1] = to;
+        for (var i = places.Length - 2; i > 0; i--)
+            places[i] = Math.Min(places[i], places[i + 1] - apart);
+        return places;
+    }
 
     private static double Share(double value, double least, double most) =>
         most > least ? (value - least) / (most - least) : 0.5;

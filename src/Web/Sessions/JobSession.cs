@@ -134,13 +134,13 @@ public sealed class JobSession
     /// <summary>Looks for no better plan; the best so far stays.</summary>
     public void StopLooking() => _planner.Stop();
 
-    /// <summary>Looks for a better plan once more, from the beginning.</summary>
+    /// <summary>Looks for a better plan once more, beginning with the best so far.</summary>
     public void LookAgain()
     {
         lock (_gate)
         {
             Tell(Now with { Planning = PlannerState.Begins });
-            _planner.Plan(_unplanned);
+            PlanOnFrom(Now.Workbook);
         }
     }
 
@@ -213,8 +213,8 @@ public sealed class JobSession
 
     private void Show(History history)
     {
-        var asksTheSame = AskTheSame(history.Current, Now.Project);
-        _unplanned = Workbook.Of(history.Current).After(Now.Workbook);
+        var (asksTheSame, before) = (AskTheSame(history.Current, Now.Project), Now.Workbook);
+        _unplanned = Workbook.Of(history.Current).After(before);
         if (!asksTheSame)
             _found = null;
         var planning = asksTheSame ? Now.Planning : PlannerState.Begins;
@@ -230,8 +230,12 @@ public sealed class JobSession
             )
         );
         if (!asksTheSame)
-            _planner.Plan(_unplanned);
+            PlanOnFrom(before);
     }
+
+    /// <summary>Keeps as much as it can of what was planned before: of the plan with the fewest visits, whichever of its front is chosen.</summary>
+    private void PlanOnFrom(Workbook before) =>
+        _planner.Plan(_unplanned with { Before = before.Front?.First.Plan ?? before.Plan ?? before.Before });
 
     /// <summary>Choosing another plan of the front asks nothing new of the planner: what it has found, and goes on finding, holds.</summary>
     private static bool AskTheSame(Project a, Project b)

@@ -20,7 +20,10 @@ public abstract class WishForm : ComponentBase
     protected Project Project => Desk.Now.Project;
 
     /// <summary>The job's words.</summary>
-    protected JobWords Words => new(Desk.Now.Workbook);
+    protected JobWords Words { get; private set; } = null!;
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet() => Words = new(Desk.Now.Workbook);
 
     /// <summary>Does an edit, and keeps its refusal.</summary>
     /// <returns>True when it was taken.</returns>

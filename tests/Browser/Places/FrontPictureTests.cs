@@ -41,6 +41,17 @@ public sealed class FrontPictureTests : BunitContext
     }
 
     [Fact]
+    public void Plans_that_hardly_differ_stand_far_enough_apart_to_be_pressed()
+    {
+        var points = new FrontChart(
+            new([PlanOf(24, 30), PlanOf(25, 29), PlanOf(26, 28), PlanOf(60, 9), PlanOf(61, 8)])
+        ).Points;
+        Assert.All(points.Zip(points.Skip(1)), p => Assert.True(p.Second.X - p.First.X >= 2 * FrontChart.PointRadius));
+        Assert.All(points, p => Assert.InRange(p.X, FrontChart.Left + FrontChart.PointRadius, FrontChart.Width));
+        Assert.All(points, p => Assert.InRange(p.Y, 0, FrontChart.Foot));
+    }
+
+    [Fact]
     public void Plans_with_equally_many_sheets_are_told_apart_by_their_price()
     {
         var front = new PlanFront([PlanOf(24, 7, 600), PlanOf(26, 7, 550)]);

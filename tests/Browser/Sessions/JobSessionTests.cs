@@ -1,3 +1,4 @@
+using Nookwright.Cutting;
 using Nookwright.Files;
 using Nookwright.Projects;
 using Nookwright.Web.Sessions;
@@ -139,6 +140,24 @@ public sealed class JobSessionTests : IDisposable
         Assert.True(_session.Now.Planning.IsUnderWay);
         await Until(() => !_session.Now.Planning.IsUnderWay);
         Assert.False(_session.Now.Planning.WasStopped);
+    }
+
+    [Fact]
+    public async Task What_is_looked_for_again_begins_with_the_best_plan_so_far()
+    {
+        await Until(() => !_session.Now.Planning.IsUnderWay);
+        var (best, shown) = (_session.Now.Workbook, new List<Plan>());
+        _session.Changed += () => shown.Add(_session.Now.Workbook.Plan!);
+        _session.LookAgain();
+        await Until(() => !_session.Now.Planning.IsUnderWay);
+        Assert.All(
+            shown,
+            plan =>
+                Assert.True(
+                    PlanScore.Of(plan, best.CutRequest).CompareTo(PlanScore.Of(best.Plan!, best.CutRequest)) <= 0
+                )
+        );
+        Assert.Empty(MovedParts.Of(best.Plan!, shown[^1]));
     }
 
     [Fact]

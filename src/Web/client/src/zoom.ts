@@ -55,13 +55,21 @@ export class Zoom {
   private tell(): void {
     this.figure.classList.toggle("is-larger", this.step > 0);
     for (const button of this.buttons) {
-      const last = Number(button.dataset.zoom) > 0 ? steps.length - 1 : 0;
+      const isLarger = Number(button.dataset.zoom) > 0;
       // Not disabled, which would take the focus away from a key that is pressed again.
-      button.setAttribute("aria-disabled", String(this.step === last));
+      if (isLarger) button.setAttribute("aria-disabled", String(this.step === steps.length - 1));
+      else this.offer(button, this.step > 0);
     }
     const now = this.tools.querySelector("[data-zoom-now]");
     const text = this.step > 0 ? `${this.times * 100} %` : "";
     if (now && now.textContent !== text) now.textContent = text;
+  }
+
+  /** A whole drawing has nothing to make smaller: one press less on the way through the page. */
+  private offer(smaller: HTMLButtonElement, isOffered: boolean): void {
+    const hadFocus = document.activeElement === smaller;
+    smaller.hidden = !isOffered;
+    if (hadFocus && !isOffered) this.tools.querySelector<HTMLButtonElement>('[data-zoom="1"]')?.focus();
   }
 
   /** Some steps larger or smaller, about a point of the frame; about its middle when none is named. */
