@@ -140,7 +140,7 @@ public sealed class JobSession
         lock (_gate)
         {
             Tell(Now with { Planning = PlannerState.Begins });
-            PlanOnFrom(Now.Workbook);
+            _planner.Plan(_unplanned.After(Now.Workbook));
         }
     }
 
@@ -213,8 +213,8 @@ public sealed class JobSession
 
     private void Show(History history)
     {
-        var (asksTheSame, before) = (AskTheSame(history.Current, Now.Project), Now.Workbook);
-        _unplanned = Workbook.Of(history.Current).After(before);
+        var asksTheSame = AskTheSame(history.Current, Now.Project);
+        _unplanned = Workbook.Of(history.Current).After(Now.Workbook);
         if (!asksTheSame)
             _found = null;
         var planning = asksTheSame ? Now.Planning : PlannerState.Begins;
@@ -230,12 +230,8 @@ public sealed class JobSession
             )
         );
         if (!asksTheSame)
-            PlanOnFrom(before);
+            _planner.Plan(_unplanned);
     }
-
-    /// <summary>Keeps as much as it can of what was planned before: of the plan with the fewest visits, whichever of its front is chosen.</summary>
-    private void PlanOnFrom(Workbook before) =>
-        _planner.Plan(_unplanned with { Before = before.Front?.First.Plan ?? before.Plan ?? before.Before });
 
     /// <summary>Choosing another plan of the front asks nothing new of the planner: what it has found, and goes on finding, holds.</summary>
     private static bool AskTheSame(Project a, Project b)
