@@ -6,7 +6,7 @@ namespace Nookwright.Bounds;
 internal sealed class BoundFinder
 {
     // Cut points a way: quick and coarse first, then as fine as there is time for.
-    private static readonly int[] Fineness = [100, 320, 800, 2000];
+    private static readonly int[] Fineness = [320, 800, 2000];
 
     // A grid that is too fine to be priced this often in what time is left would not come to a better bound.
     private const int FewestPricings = 10;
@@ -46,7 +46,7 @@ internal sealed class BoundFinder
         {
             var makers = Makers(most);
             var isExact = makers.All(m => m.IsExact);
-            if (makers.Sum(m => m.Effort) * FewestPricings > steps)
+            if (most > Fineness[0] && makers.Sum(m => m.Effort) * FewestPricings > steps)
                 yield break;
             using var columns = new ColumnGeneration(_question, makers, prices);
             var taken = 0.0;

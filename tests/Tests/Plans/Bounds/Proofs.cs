@@ -27,6 +27,19 @@ public class Proofs
         Assert.Single(proofs.Select(p => string.Join(";", p.Materials)).Distinct());
     }
 
+    /// <summary>The solver's work is counted too; were it the clock's, no two runs would agree.</summary>
+    [Fact]
+    public void The_same_question_takes_the_same_steps_and_no_more_than_it_may()
+    {
+        const double May = 3_000_000;
+        var job = RandomJobs.Of(5, 40);
+        List<double> Steps() => [.. new BoundFinder(job, job.Parts[0].Material).Sharpen(May)];
+        var steps = Steps();
+        Assert.NotEmpty(steps);
+        Assert.Equal(steps, Steps());
+        Assert.InRange(steps.SkipLast(1).Sum(), 0, May);
+    }
+
     [Fact]
     public void What_is_not_proven_is_told_with_its_numbers_and_the_method()
     {
