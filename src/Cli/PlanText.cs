@@ -52,7 +52,7 @@ public sealed class PlanText(Workbook book)
             foreach (var joint in run)
             foreach (
                 var line in WrappedText.Lines(
-                    $"{_words.Named(joint.Before)} to {_words.Named(joint.After)}: {joint.Say(_words.Size)}",
+                    $"{_words.Named(joint.Before)} to {_words.Named(joint.After)}: {joint.Say(_words.Near)}",
                     "  "
                 )
             )

@@ -9,6 +9,7 @@ namespace Nookwright.Drawing;
 internal sealed record AreaLabel(string Letter, string Size)
 {
     private const double SizeText = 2.6;
+    private const double SmallestLetter = 2.6;
     private const double Gap = 1.4;
     private const double ArrowLength = 8;
 
@@ -21,14 +22,22 @@ internal sealed record AreaLabel(string Letter, string Size)
     /// <summary>The largest em of the letter.</summary>
     public double Largest { get; init; } = 8;
 
+    /// <summary>True when at least the letter fits into a window, upright or turned.</summary>
+    public bool FitsIn(Window window) =>
+        TextMetrics.Width(Letter, SmallestLetter, true) + 1 <= Math.Max(window.Width, window.Height)
+        && SmallestLetter <= Math.Min(window.Width, window.Height);
+
     /// <summary>The marks in a window.</summary>
     public IEnumerable<Mark> In(Window window)
     {
         var isTurned = window.Height > window.Width && WidthNeeded > window.Width;
         var (along, across) = isTurned ? (window.Height, window.Width) : (window.Width, window.Height);
         var lines = new Turned(window.Middle, isTurned);
-        var letter = Math.Clamp(across * 0.5, 2.6, Largest);
-        letter = Math.Max(2.6, Math.Min(letter, letter * (along - 2) / TextMetrics.Width(Letter, letter, true)));
+        var letter = Math.Clamp(across * 0.5, SmallestLetter, Largest);
+        letter = Math.Max(
+            SmallestLetter,
+            Math.Min(letter, letter * (along - 2) / TextMetrics.Width(Letter, letter, true))
+        );
         var hasRoomBelow = across > (letter * 0.8) + SizeText + 3 && (Size.Length > 0 || FigureTurn is not null);
         return hasRoomBelow ? Stacked(lines, letter, along, across) : InLine(lines, letter, along);
     }

@@ -56,6 +56,8 @@ internal sealed class CutNumbers(
     {
         var paper = sheet.Grown(SheetDrawing.Margin - 0.5);
         var isOut = place.From is not null;
+        if (text.Length > 0 && Leader(place).Any(TextBox(place, text).Overlaps))
+            return false;
         return Taken(place, text)
                 .All(w => paper.Holds(w) && !_taken.Any(w.Overlaps) && (isOut || !lines.Any(w.Overlaps)))
             && (!isOut || IsClear(Boxed(place, text), lines, sheet));
@@ -79,15 +81,18 @@ internal sealed class CutNumbers(
     /// <summary>With a leader: beyond the sheet's edge but farther along it, else beside the line.</summary>
     private static IEnumerable<NumberPlace> Beside(CutLine line)
     {
-        var steps = Enumerable.Range(1, 14).SelectMany(i => new[] { i * 2.5, i * -2.5 }).ToList();
+        var steps = Enumerable.Range(1, 20).SelectMany(i => new[] { i * 2.5, i * -2.5 }).ToList();
         foreach (var step in steps)
         foreach (var (end, turn) in Ends(line))
             yield return new(end(step), turn) { From = OnEdge(end(0), line.Sheet) };
+        foreach (var slant in new[] { 0.0, 4, -4, 8, -8 })
         foreach (var step in steps)
         foreach (var share in new[] { 0.5, 0.3, 0.7, 0.1, 0.9 })
         {
             var from = line.At(share);
-            var ring = line.IsUpright ? new Spot(from.X + step, from.Y) : new Spot(from.X, from.Y + step);
+            var ring = line.IsUpright
+                ? new Spot(from.X + step, from.Y + slant)
+                : new Spot(from.X + slant, from.Y + step);
             yield return new(ring, 0) { From = from };
         }
     }
@@ -109,10 +114,13 @@ internal sealed class CutNumbers(
     private static Spot OnEdge(Spot beyond, Window sheet) =>
         new(Math.Clamp(beyond.X, sheet.Left, sheet.Right), Math.Clamp(beyond.Y, sheet.Top, sheet.Bottom));
 
-    /// <summary>What a number takes up: its ring and text, and its leader in short stretches.</summary>
-    private static IEnumerable<Window> Taken(NumberPlace place, string text)
+    /// <summary>What a number takes up: its ring and text, and its leader.</summary>
+    private static IEnumerable<Window> Taken(NumberPlace place, string text) =>
+        Leader(place).Prepend(Boxed(place, text));
+
+    /// <summary>A leader in short stretches, up to the ring.</summary>
+    private static IEnumerable<Window> Leader(NumberPlace place)
     {
-        yield return Boxed(place, text);
         if (place.From is not { } from)
             yield break;
         const int Stretches = 8;
@@ -120,6 +128,20 @@ internal sealed class CutNumbers(
             new(from.X + ((place.Ring.X - from.X) * i / Stretches), from.Y + ((place.Ring.Y - from.Y) * i / Stretches));
         for (var i = 0; i < Stretches; i++)
             yield return Window.Around([Along(i), Along(i + 1)]).Grown(0.1);
+    }
+
+    private static Window TextBox(NumberPlace place, string text)
+    {
+        var box = Boxed(place, text);
+        return place.Turn == 0
+            ? box with
+            {
+                Left = place.Ring.X + RingRadius,
+            }
+            : box with
+            {
+                Bottom = place.Ring.Y - RingRadius,
+            };
     }
 
     private static Window Boxed(NumberPlace place, string text)

@@ -64,12 +64,13 @@ internal sealed class FenceDrawing(
     private Mark.Group Strip(IReadOnlyList<Workpiece> pieces, double right, double scale)
     {
         var window = new Window(right - (visit.Setting.Millimetres * scale), Top, right, height - Bottom);
-        var names = string.Join(" ", pieces.Select(NameOf).Distinct());
-        var label = new AreaLabel(names, "") { Largest = 6 };
+        var names = pieces.Select(NameOf).Distinct().ToList();
+        var all = new AreaLabel(string.Join(" ", names), "") { Largest = 6 };
+        var label = all.FitsIn(window) ? all : all with { Letter = $"{names[0]} …" };
         return new(
             pieces.Count == 1 ? pieces[0].Part : null,
-            [new Mark.Path(window.Corners, true, Fill.Dark, Pen.Thin), .. label.In(window)],
-            names
+            [new Mark.Path(window.Corners, true, Fill.Dark, Pen.Thin), .. Written(label, window)],
+            string.Join(" ", names)
         );
     }
 
@@ -83,9 +84,13 @@ internal sealed class FenceDrawing(
         if (stack.Left is not { Use: not WorkpieceUse.Waste } rest)
             yield break;
         var size = LengthLabel.Of(stack.Along == SheetAxis.Length ? rest.Length : rest.Width, format.WithoutUnit);
-        foreach (var mark in new AreaLabel(rest.Id, size) { Largest = 3, OnPatch = isWaste }.In(window))
+        foreach (var mark in Written(new(rest.Id, size) { Largest = 3, OnPatch = isWaste }, window))
             yield return mark;
     }
+
+    /// <summary>What does not fit is left to the card's list.</summary>
+    private static IEnumerable<Mark> Written(AreaLabel label, Window window) =>
+        label.FitsIn(window) ? label.In(window) : [];
 
     private IEnumerable<Mark> Distance(double blade, double fence)
     {

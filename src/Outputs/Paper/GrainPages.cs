@@ -47,7 +47,7 @@ internal static class GrainPages
         flow.Space(2);
         flow.Text(string.Join("; ", run.Parts.Select((part, i) => $"{i + 1}: {words.Named(part)}")));
         foreach (var joint in joints)
-            flow.Text($"{Number(joint.Before)} to {Number(joint.After)}: {joint.Say(words.Size)}.");
+            flow.Text($"{Number(joint.Before)} to {Number(joint.After)}: {joint.Say(words.Near)}.");
 
         int Number(string part) => run.Parts.Index().First(p => p.Item == part).Index + 1;
     }

@@ -43,6 +43,9 @@ public sealed class JobWords
     /// <summary>A size with its unit, to the finest mark it needs: <c>23 3⁄4 in</c>.</summary>
     public string Size(Length length) => LengthLabel.Of(length, _format.InFull(length));
 
+    /// <summary>A size to the job's own mark, for what nobody sets a saw by.</summary>
+    public string Near(Length length) => LengthLabel.Of(length, _format);
+
     /// <summary>A size without its unit.</summary>
     public string Bare(Length length) => LengthLabel.Of(length, _format.InFull(length).WithoutUnit);
 

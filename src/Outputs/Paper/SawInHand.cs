@@ -20,8 +20,8 @@ public enum GuideInHand
 /// <summary>Which saw a person takes for a visit, cut by cut.</summary>
 /// <remarks>
 /// A distance beyond the fence is set on the crosscut saw's stop, if that saw can make the cuts, else on the track saw. A piece
-/// whose edge is too short for the fence goes on the sled; where the sled can make every cut of the visit, it makes all of
-/// them, so that one guide is set once and not two.
+/// whose edge is too short for the fence goes on the sled. One guide is set for all cuts of a visit where one will do: the
+/// sled where it can make every cut, the track saw where the fence can make none.
 /// </remarks>
 public sealed class SawInHand
 {
@@ -36,16 +36,7 @@ public sealed class SawInHand
     {
         (_visit, _workpiece, _saws) = (visit, workpiece, saws);
         var sizing = visit.Cuts.Where(c => c.Kind == CutKind.Sizing).ToList();
-        All =
-            visit.Saw == Saw.Stop
-                ? sizing.All(IsWithinSled)
-                    ? GuideInHand.Sled
-                    : GuideInHand.Track
-                : sizing.Any(IsShort)
-                    ? sizing.All(IsWithinSled)
-                        ? GuideInHand.Sled
-                        : null
-                    : GuideInHand.Fence;
+        All = OfAll(sizing);
     }
 
     /// <summary>The longest cut across a piece that a crosscut sled makes; 24 in (common practice, no source).</summary>
@@ -77,6 +68,15 @@ public sealed class SawInHand
             : IsWithinSled(cut) ? GuideInHand.Sled
             : GuideInHand.Track
         );
+
+    private GuideInHand? OfAll(List<SawCut> sizing)
+    {
+        if (_visit.Saw != Saw.Stop && !sizing.Any(IsShort))
+            return GuideInHand.Fence;
+        if (sizing.All(IsWithinSled))
+            return GuideInHand.Sled;
+        return _visit.Saw == Saw.Stop || sizing.All(IsShort) ? GuideInHand.Track : null;
+    }
 
     private bool IsShort(SawCut cut) =>
         cut.Kind == CutKind.Sizing && VisitCautions.IsShortAtFence(cut, _workpiece(cut.On), _saws);

@@ -32,7 +32,9 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
                 GuideInHand.Track =>
                     "From the edge to the blade's near side: mark it on two sticks and set both ends of the track by them.",
                 GuideInHand.Sled => "From stop to blade.",
-                _ => "From fence to blade.",
+                GuideInHand.Fence => "From fence to blade.",
+                _ =>
+                    "From fence to blade. Set the other guide by a piece just cut, not by the tape: they are one setting.",
             };
             var proof =
                 visit.Cuts.Count(c => c.Kind == CutKind.Sizing) > 1
@@ -47,19 +49,17 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
         from match in MatchWords.Together(book.PartList.Matches.Where(m => visit.Matches.Contains(m.Id)), words)
         select $"{match.Letters}. {LengthLabel.In(match.Because)}";
 
-    /// <summary>Which parts of a running grain come off here, in what order; a sentence a run.</summary>
+    /// <summary>Which parts of a running grain come off here, in what order, each with its number in the run; a sentence a run.</summary>
     public IEnumerable<string> Runs
     {
         get
         {
-            var made = ResultsOf(WorkpieceUse.Part).Select(piece => piece.Part).ToHashSet();
-            foreach (var run in book.CutRequest.Runs)
-            {
-                var here = run.Parts.Where(made.Contains).ToList();
-                if (here.Count > 1)
-                    yield return $"Running grain {run.Id}: {string.Join(", ", here.Select(words.Letter))}, in this order along the "
-                        + "figure. Number their backs before you cut.";
-            }
+            var made = ResultsOf(WorkpieceUse.Part).Select(piece => piece.Part).OfType<string>().ToList();
+            return from run in book.CutRequest.Runs
+                let here = made.Where(run.Parts.Contains).ToList()
+                where here.Count > 1
+                select $"Running grain {run.Id} comes off as {string.Join(", ", here.Select(part => InRun(part, run)))}: write "
+                    + "these numbers on the backs before you cut.";
         }
     }
 
@@ -159,9 +159,20 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
     // Which letters a strip will become, so that a part can be found on every card it passes, and where it is put until then.
     private string For(CutChain chain)
     {
-        var strips = chain.Gives.Select(words.Workpiece).Where(piece => piece.Part is null);
-        var said = strips.Select(ForStrip).Where(text => text.Length > 0).Distinct().ToList();
-        return said.Count == 0 ? "" : $" For {string.Join("; ", said)}.";
+        var strips =
+            from id in chain.Gives
+            where words.Workpiece(id).Part is null
+            let text = ForStrip(words.Workpiece(id))
+            where text.Length > 0
+            group id by text;
+        var said = strips.ToList();
+        return said.Count switch
+        {
+            0 => "",
+            1 => $" For {said[0].Key}.",
+            // Alike from outside, these go to different stacks.
+            _ => $" {string.Join("; ", said.Select(s => $"{string.Join(", ", s)} for {s.Key}"))}.",
+        };
     }
 
     private string ForStrip(Workpiece strip) =>
@@ -180,6 +191,9 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
     // All pieces left of one sheet are prepared when the first of them is needed.
     private bool IsPreparedHere(string left) =>
         words.Loose.Lifts.TryGetValue(words.Workpiece(left).Sheet, out var setting) && setting == visit.Number;
+
+    private string InRun(string part, CutRun run) =>
+        $"{run.Parts.Index().First(p => p.Item == part).Index + 1}\u00a0{words.Letter(part)}";
 
     private HashSet<string> DoneLetters => [.. ResultsOf(WorkpieceUse.Part).Select(words.Called)];
 

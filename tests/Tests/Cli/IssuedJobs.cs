@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Nookwright.Files;
 using Nookwright.Projects;
+using UglyToad.PdfPig;
 
 namespace Nookwright.Tests.Cli;
 
@@ -55,6 +57,47 @@ public sealed class IssuedJobs : IDisposable
         Assert.InRange(first, 0, second);
         Assert.Contains("until boxes.width is read", text[first..second]);
         Assert.Contains("left before: birch", text[second..]);
+    }
+
+    [Fact]
+    public void A_later_round_is_printed_by_itself_with_the_track_saws_work_on_what_was_set_aside()
+    {
+        Issue();
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        Assert.Equal(0, Asked.For("packet", FilePath, "--round", "2", "--out", _folder).Exit);
+        var file = Path.GetFileName(FilePath).Replace(".nook.json", "-round-2.pdf");
+        using var pdf = PdfDocument.Open(Path.Combine(_folder, file));
+        var pages = pdf.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        var plan = Assert.Single(
+            pages,
+            p => p.Contains("Round 2: cutting plan") && p.Contains("track-saw cuts in order")
+        );
+        Assert.Matches(@"S\d+-H\d+: dress the bottom edge", plan);
+        Assert.Contains(pages, p => Regex.IsMatch(p, @"First prepare S\d+-H\d+"));
+        Assert.DoesNotContain(pages, p => p.Contains("Setting 1 of"));
+    }
+
+    [Fact]
+    public void The_whole_packet_prints_every_round_as_it_was_cut()
+    {
+        Issue();
+        Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
+        Assert.Equal(0, Asked.For("packet", FilePath, "--out", _folder).Exit);
+        using var pdf = PdfDocument.Open(
+            Path.Combine(_folder, Path.GetFileName(FilePath).Replace(".nook.json", ".pdf"))
+        );
+        var text = string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+        Assert.Contains("set it aside", text);
+        Assert.Contains("Setting 1 of", text);
+        Assert.Contains("Round 2: cutting plan", text);
+    }
+
+    [Fact]
+    public void A_round_that_is_not_there_is_not_printed_and_those_that_are_are_told()
+    {
+        var asked = Asked.For("packet", FilePath, "--round", "2");
+        Assert.Equal((2, ""), (asked.Exit, asked.Output));
+        Assert.Contains("There is no round 2, only round 1", asked.Errors);
     }
 
     [Fact]

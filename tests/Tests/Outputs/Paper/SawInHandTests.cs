@@ -60,6 +60,10 @@ public class SawInHandTests
         Assert.Equal([GuideInHand.Fence, GuideInHand.Track, GuideInHand.Sled], visit.Cuts.Select(hand.For));
     }
 
+    [Fact]
+    public void Where_the_fence_can_make_none_and_the_sled_not_all_of_them_the_track_saw_makes_all() =>
+        Assert.Equal("Track saw, two stops", Across(800, 700, 500).Name);
+
     private static SawInHand Across(int setting, params int[] widths) => new(Crosscuts(setting, widths), Piece, Saws);
 
     private static Visit Crosscuts(int setting, params int[] widths) =>
