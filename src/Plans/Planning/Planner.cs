@@ -128,11 +128,25 @@ public static class Planner
         CancellationToken stop
     )
     {
+        // What is kept is bettered where it lies before anything made from the beginning, which moves everything, may win.
+        if (best.IsKept)
+            best = Improved(job, best, goal, progress, stop);
         for (var way = best.IsKept ? 0 : 1; way < ItemOrder.Ways && job.Items.Count is > 0 and < 2000; way++)
             if (!stop.IsCancellationRequested)
                 best = Better(best, Constructed(job, way, isRackFirst, CancellationToken.None), progress);
+        return best.IsKept ? best : Improved(job, best, goal, progress, stop);
+    }
+
+    private static Candidate Improved(
+        Job job,
+        Candidate from,
+        Func<string, long, long> goal,
+        IProgress<Plan>? progress,
+        CancellationToken stop
+    )
+    {
         var steps = job.Request.Rules.Steps;
-        return steps == 0 ? best : new Team(job, best, better => Report(progress, better)).Improve(steps, goal, stop);
+        return steps == 0 ? from : new Team(job, from, better => Report(progress, better)).Improve(steps, goal, stop);
     }
 
     /// <summary>Shows a plan on the way, from which an edit made meanwhile can be planned on.</summary>

@@ -22,11 +22,16 @@ internal static class Replanning
         return Candidate.Of(job, search.Layout) with { IsKept = true };
     }
 
-    /// <summary>True when a plan is so much better than one that keeps most in its place that everything may move: never for handling alone.</summary>
+    /// <summary>
+    /// True when a plan is so much better than one that keeps most in its place that everything may move: for parts that get a
+    /// place, visits and what is bought (box by box, for what lies about in place of visits), never for the rack or handling alone.
+    /// </summary>
     public static bool IsWorthMoving(PlanScore moved, PlanScore kept) =>
-        (moved.Missing, moved.Splits, moved.Visits, moved.Bought).CompareTo(
-            (kept.Missing, kept.Splits, kept.Visits, kept.Bought)
-        ) < 0;
+        kept.IsBoxByBox
+            ? (moved.Missing, moved.Bought, moved.Loose).CompareTo((kept.Missing, kept.Bought, kept.Loose)) < 0
+            : (moved.Missing, moved.Splits, moved.Visits, moved.Bought).CompareTo(
+                (kept.Missing, kept.Splits, kept.Visits, kept.Bought)
+            ) < 0;
 
     private static bool IsOfOneKind(Job now, Job before) =>
         now.HasOrder

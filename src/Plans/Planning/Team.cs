@@ -116,7 +116,7 @@ internal sealed class Team
         var candidate = Candidate.Of(_job, layout);
         if (candidate.Score.CompareTo(_best.Score) >= 0)
             return;
-        _best = candidate;
+        _best = candidate with { IsKept = _best.IsKept };
         _report(candidate);
     }
 }

@@ -45,6 +45,22 @@ internal static class ChangeFindings
         );
     }
 
+    /// <summary>Parts that still wait, and that an edit has made larger than the blank that is cut already.</summary>
+    public static Finding WillOutgrow(List<CutPart> planned, KeptBlank blank, BlankFit fit, CutRequest now)
+    {
+        var (are, wait) = planned.Count == 1 ? ("is", "waits") : ("are", "wait");
+        var sizes = string.Join(" and ", planned.Select(p => Size(p, now.Units)));
+        return new(
+            "cutting.blank-outgrown",
+            Severity.Warning,
+            $"{string.Join(", ", planned.Select(Named))} {are} now planned as {sizes} and {wait} in the blank {blank.Piece.Id}, which is "
+                + $"{now.Say(blank.Piece.Length)} by {now.Say(blank.Piece.Width)}: once its edges are dressed, that is "
+                + $"{now.Say(fit.Short)} too little. Undo the edit, or count on other wood: when the reading is there, the blank "
+                + "will not do.",
+            [.. planned.Select(p => p.Id)]
+        );
+    }
+
     /// <summary>What is issued and asked for no more.</summary>
     public static Finding NotNeeded(IReadOnlyList<CutPart> cut, IReadOnlyList<CutPart> kept)
     {

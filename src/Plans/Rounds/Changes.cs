@@ -13,6 +13,7 @@ public sealed class Changes
     private readonly List<CutPart> _more = [];
     private readonly HashSet<(int Round, string Part)> _spares = [];
     private readonly List<Finding> _findings = [];
+    private readonly List<Finding> _warnings = [];
 
     private Changes(IssuedPlan issued, CutRequest now)
     {
@@ -40,6 +41,10 @@ public sealed class Changes
 
     /// <summary>What has changed since, for people.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>Edits that have outgrown a blank whose reading is still awaited: told before anything is planned.</summary>
+    /// <remarks><see cref="Whole"/> has such parts as they were issued, so that this is seen in what the job itself asks for, and there only.</remarks>
+    public IReadOnlyList<Finding> Warnings => _warnings;
 
     internal IReadOnlySet<(int Round, string Part)> Spares => _spares;
 
@@ -78,11 +83,31 @@ public sealed class Changes
             var blanks = chunk.ToDictionary(k => k.As.Id);
             var parts = _now.Parts.Where(p => blanks.ContainsKey(p.Id)).ToList();
             if (parts.Any(p => p.IsHeld))
-                _whole.AddRange(parts.Select(p => Kept(blanks[p.Id].As, p) with { Awaits = p.Awaits }));
+                Wait(parts, blanks);
             else if (parts.Count > 0)
                 Cut(parts, blanks[parts[0].Id]);
         }
     }
+
+    /// <summary>Parts stay in their blank as it was issued; an edit that outgrows it is told at once, while it can be undone.</summary>
+    private void Wait(List<CutPart> parts, Dictionary<string, KeptBlank> blanks)
+    {
+        _whole.AddRange(parts.Select(p => Kept(blanks[p.Id].As, p) with { Awaits = p.Awaits }));
+        var planned = parts.Select(Planned).ToList();
+        var fit = BlankFit.Of(planned, blanks[parts[0].Id], _now, _issued);
+        if (fit.Short.IsPositive)
+            _warnings.Add(ChangeFindings.WillOutgrow(planned, blanks[parts[0].Id], fit, _now));
+    }
+
+    /// <summary>The size a held part is planned to have once its reading is there.</summary>
+    private CutPart Planned(CutPart part) =>
+        part.IsHeld
+            ? part with
+            {
+                Length = part.Length - _now.Saws.Allowance,
+                Width = part.Width - _now.Saws.Allowance,
+            }
+            : part;
 
     private void Cut(List<CutPart> parts, KeptBlank blank)
     {

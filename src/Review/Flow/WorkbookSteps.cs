@@ -20,11 +20,22 @@ internal static class WorkbookSteps
         var (issued, unread) = Issued(project);
         var parts = IssuedLetters.Kept(PartList.Of(builtIn, project), issued);
         var (request, shop) = Request(project, parts);
-        if (issued is not null)
-            request = Changes.Of(issued, request).Whole;
+        var changes = issued is null ? null : Changes.Of(issued, request);
         var unknown = UnknownFields.Of(project);
-        Finding[] findings = [.. unknown, .. room.Findings, .. builtIn.Findings, .. parts.Findings, .. shop, .. unread];
-        return new(project, room, builtIn, parts, request, Plan: null, OnceEach(findings)) { Issued = issued };
+        Finding[] findings =
+        [
+            .. unknown,
+            .. room.Findings,
+            .. builtIn.Findings,
+            .. parts.Findings,
+            .. shop,
+            .. unread,
+            .. changes?.Warnings ?? [],
+        ];
+        return new(project, room, builtIn, parts, changes?.Whole ?? request, Plan: null, OnceEach(findings))
+        {
+            Issued = issued,
+        };
     }
 
     /// <summary>The same workbook with a plan and what planning found, instead of any plan before.</summary>

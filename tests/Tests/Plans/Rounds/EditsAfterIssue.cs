@@ -99,6 +99,23 @@ public class EditsAfterIssue
         Assert.Contains(after.Workpieces, p => p.Part == "rail");
     }
 
+    /// <summary>By hand: the blank is 825 + 2 × 6 long; planned 30 longer than before, the top needs 830 of it and its dressings.</summary>
+    [Fact]
+    public void An_edit_that_outgrows_a_blank_is_told_while_the_reading_is_still_awaited()
+    {
+        var issued = Issued.Of(Job);
+        var finding = Assert.Single(Changes.Of(issued, Longer(855)).Warnings);
+        Assert.Contains("now planned as 830 mm by 300 mm", finding.Message);
+        Assert.Contains("too little", finding.Message);
+        Assert.Empty(Changes.Of(issued, Longer(835)).Warnings);
+
+        CutRequest Longer(decimal length) =>
+            Job with
+            {
+                Parts = [.. Job.Parts.Select(p => p.Id == "top" ? p with { Length = Mm(length) } : p)],
+            };
+    }
+
     [Fact]
     public void What_is_no_longer_needed_is_named_and_a_blank_is_free()
     {
