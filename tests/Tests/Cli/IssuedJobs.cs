@@ -150,7 +150,8 @@ public sealed class IssuedJobs : IDisposable
         Issue();
         Edit(job => job.TakeReading("boxes.width", "1198.5 mm", new(2026, 11, 26)));
         Assert.Equal(2, Cut()["proof"]!["rounds"]!.AsArray().Count);
-        Assert.Contains("Each round is held against the best", Asked.For("cut", FilePath).Output);
+        var text = Asked.For("cut", FilePath).Output.ReplaceLineEndings(" ");
+        Assert.Contains("Each round is held against the best", text);
     }
 
     [Theory]
