@@ -7,6 +7,8 @@ public sealed class Chromium : IAsyncLifetime
 {
     private const string Program = "/usr/bin/chromium";
 
+    private const float BusyMachine = 30_000;
+
     private static readonly string[] Switches =
     [
         "--no-sandbox",
@@ -30,6 +32,8 @@ public sealed class Chromium : IAsyncLifetime
             File.Exists(Program),
             $"The browser tests need Chromium at {Program}: install it (Debian: apt-get install chromium) and run them again."
         );
+        // What is expected comes at once on a machine that has time for it; the tests are not about how busy it is.
+        SetDefaultExpectTimeout(BusyMachine);
         _playwright = await Playwright.CreateAsync();
         Browser = await _playwright.Chromium.LaunchAsync(
             new()
