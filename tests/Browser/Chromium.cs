@@ -7,7 +7,8 @@ public sealed class Chromium : IAsyncLifetime
 {
     private const string Program = "/usr/bin/chromium";
 
-    private const float BusyMachine = 30_000;
+    /// <summary>How long anything is waited for before a test gives up, in milliseconds.</summary>
+    internal const float BusyMachine = 120_000;
 
     private static readonly string[] Switches =
     [

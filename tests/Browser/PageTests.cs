@@ -34,6 +34,7 @@ public abstract class PageTests(Chromium chromium) : IAsyncLifetime
     public virtual async ValueTask InitializeAsync()
     {
         _window = await chromium.Browser.NewContextAsync(Window);
+        _window.SetDefaultTimeout(Chromium.BusyMachine);
         Page = await NewPage();
     }
 
