@@ -10,7 +10,7 @@ internal sealed class Script(Job job)
     private readonly List<ScriptCut> _breakdown = [];
     private readonly List<ScriptVisit> _visits = [];
     private readonly List<PlanSheet> _sheets = [];
-    private HashSet<string>? _made;
+    private Kept? _kept;
     private int _number;
 
     public Job Job => job;
@@ -107,15 +107,17 @@ internal sealed class Script(Job job)
             cut.Leaves?.Id
         );
 
-    /// <summary>Ids of the parts that are made.</summary>
-    private IReadOnlySet<string> Made =>
-        _made ??= _pieces.Where(p => p is { Use: WorkpieceUse.Part, Part: not null }).Select(p => p.Part!).ToHashSet();
+    private Kept Kept =>
+        _kept ??= new(
+            job,
+            _pieces.Where(p => p is { Use: WorkpieceUse.Part, Part: not null }).Select(p => p.Part!).ToHashSet()
+        );
 
     private Visit ReadVisit(ScriptVisit visit, int index)
     {
         var saw = visit.Distance <= job.Saws.RipReach ? Saw.Fence : Saw.Stop;
         List<SawCut> cuts = [.. visit.Cuts.Select(Read)];
-        return new(index + 1, saw, new Length(visit.Distance), 1, cuts, Kept.By(visit.Settings, job, Made));
+        return new(index + 1, saw, new Length(visit.Distance), 1, cuts, Kept.By(visit.Settings));
     }
 
     /// <summary>Slivers and leftovers of the breakdown go by their sheet and a number.</summary>
