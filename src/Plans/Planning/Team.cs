@@ -13,6 +13,9 @@ internal sealed class Team
     private const int SeedStep = 1_000;
     private const int ManyItems = 1_000;
 
+    // So that no material waits for the end of another's search, they take turns, at first short ones.
+    private const int FirstRound = 50_000;
+
     // Beyond this many items the finish hardly ever closes in the steps it may take.
     private const int MostToFinish = 300;
 
@@ -44,13 +47,27 @@ internal sealed class Team
     /// <param name="stop">Ends the search early, with what has been found.</param>
     public Candidate Improve(int steps, Func<string, long, long> goal, CancellationToken stop)
     {
-        foreach (var material in _job.Items.GroupBy(i => i.Material))
+        for (var round = FirstRound; steps > 0 && !stop.IsCancellationRequested; round *= 2)
         {
-            var share = (double)material.Count() / _job.Items.Count;
-            Improve(material.Key, (int)Math.Ceiling(steps * share), goal, stop);
+            var open = _job.Items.GroupBy(i => i.Material).Where(g => CostOf(g.Key) > goal(g.Key, _taken)).ToList();
+            if (open.Count == 0)
+                break;
+            var now = open.Count == 1 || steps < 2 * round ? steps : round;
+            foreach (var material in open)
+            {
+                var share = (double)material.Count() / open.Sum(m => m.Count());
+                Improve(material.Key, (int)Math.Ceiling(now * share), goal, stop);
+            }
+            steps -= now;
         }
         return _best;
     }
+
+    /// <summary>What the sheets of a material cost; the largest number while an item has no place.</summary>
+    private long CostOf(string material) =>
+        _best.Layout.Waiting.Any(i => i.Material == material)
+            ? long.MaxValue
+            : _best.Layout.Sheets.Where(s => s.Stock.Material == material && !s.IsClosed).Sum(s => _job.CostOf(s.Stock));
 
     private void Improve(string material, int steps, Func<string, long, long> goal, CancellationToken stop)
     {
