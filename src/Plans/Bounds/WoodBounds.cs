@@ -6,7 +6,7 @@ namespace Nookwright.Bounds;
 /// <remarks>Quick bounds are there from the start. Better ones come while <see cref="BoundWatch"/> sharpens them.</remarks>
 public sealed class WoodBounds
 {
-    // About a second of reckoning for one material at the usual effort of 600 rounds.
+    // About a second of reckoning for one material at the usual effort of 1000 rounds.
     private const double StepsPerRound = 1e6;
 
     private readonly CutRequest _request;

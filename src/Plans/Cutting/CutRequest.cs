@@ -149,7 +149,7 @@ public sealed record StockPiece(
 /// <param name="BoxByBox">
 /// True to finish one piece's parts before the next piece's are begun: fewer loose pieces about, more visits.
 /// </param>
-public sealed record CutRules(bool VisitsFirst = true, int Seed = 1, int Effort = 600, bool BoxByBox = false)
+public sealed record CutRules(bool VisitsFirst = true, int Seed = 1, int Effort = 1000, bool BoxByBox = false)
 {
     private const int StepsPerRound = 100;
 
