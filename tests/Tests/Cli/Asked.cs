@@ -22,6 +22,10 @@ public sealed record Asked(int Exit, string Output, string Errors)
         return new(exit, output.ToString(), errors.ToString());
     }
 
+    /// <summary>A text without its line breaks, so that a sentence is found wherever it was broken.</summary>
+    public static string InOneLine(string text) =>
+        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
     /// <summary>A demo's path.</summary>
     public static string Demo(string name) => Checkout.File("demo", $"{name}.nook.json");
 }

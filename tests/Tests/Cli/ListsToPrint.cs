@@ -32,7 +32,7 @@ public sealed class ListsToPrint : IDisposable
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
         Assert.Contains(
             "slat 1 to slat 2: the figure jumps 1/16 in: the saw takes 1/8 in, and the gap is 1/16 in",
-            InOneLine(text)
+            Asked.InOneLine(text)
         );
         var pages = PagesOf("packet.pdf");
         Assert.Contains(pages, p => p.Contains("Setting 1 of"));
@@ -56,7 +56,7 @@ public sealed class ListsToPrint : IDisposable
                 + "96,48,ply,,,,,3/16,4 x 6 at 60 x 0\n50,8,strip,1,7c,yes,yes,,\n"
         );
         Assert.Equal(0, Asked.For("cut", "--parts", parts, "--stock", stock, "--out", _folder).Exit);
-        var text = InOneLine(File.ReadAllText(Path.Combine(_folder, "plan.txt")));
+        var text = Asked.InOneLine(File.ReadAllText(Path.Combine(_folder, "plan.txt")));
         foreach (
             var told in new[]
             {
@@ -117,9 +117,6 @@ public sealed class ListsToPrint : IDisposable
         Assert.True((bool)asked.Json["valid"]!);
         Assert.InRange((int)asked.Json["sheets"]!, 4, 5);
     }
-
-    private static string InOneLine(string text) =>
-        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
