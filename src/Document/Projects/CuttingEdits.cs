@@ -1,3 +1,6 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Nookwright.Records;
 using Nookwright.Shop;
 using Nookwright.Trouble;
 
@@ -26,6 +29,38 @@ public static class CuttingEdits
                 }
             );
         return project.ChangeCutting(cutting => cutting with { Pins = kept });
+    }
+
+    /// <summary>Keeps a sheet as it was planned.</summary>
+    /// <param name="project">The document.</param>
+    /// <param name="plan">The sheet alone and what it was asked for, in the form of <c>plan.schema.json</c>.</param>
+    public static Outcome<Project> KeepSheet(this Project project, JsonObject plan)
+    {
+        var pin = new SheetPin
+        {
+            Id = FreeSheetId(project),
+            Plan = JsonSerializer.SerializeToElement(plan, RecordJson.Options),
+        };
+        return project.ChangeCutting(cutting => cutting with { Sheets = [.. cutting.Sheets, pin] });
+    }
+
+    /// <summary>The id of the next sheet that is kept.</summary>
+    public static string FreeSheetId(this Project project) =>
+        FreeId("sheet", project.Cutting.Sheets.Select(pin => pin.Id));
+
+    /// <summary>Lets a sheet that was kept change again.</summary>
+    /// <param name="project">The document.</param>
+    /// <param name="pin">The pin's id.</param>
+    public static Outcome<Project> LetSheetChange(this Project project, string pin)
+    {
+        if (project.Cutting.Sheets.All(sheet => sheet.Id != pin))
+            return new Refusal($"There is no kept sheet \"{pin}\": it may have been let go already.", "cutting/sheets");
+        return project.ChangeCutting(cutting =>
+            cutting with
+            {
+                Sheets = [.. cutting.Sheets.Where(sheet => sheet.Id != pin)],
+            }
+        );
     }
 
     /// <summary>Keeps parts from sharing a strip.</summary>
@@ -130,6 +165,13 @@ public static class CuttingEdits
                     .Apart.Select(apart => apart with { Panels = Edits.Without(apart.Panels, piece) })
                     .Where(apart => apart.Panels.Count > 1),
             ],
+        };
+
+    /// <summary>The wishes with a piece by another id in the plans of the sheets that are kept.</summary>
+    internal static CuttingWishes Renamed(this CuttingWishes wishes, string piece, string newId) =>
+        wishes with
+        {
+            Sheets = [.. wishes.Sheets.Select(pin => pin with { Plan = IssueEdits.Renamed(pin.Plan, piece, newId) })],
         };
 
     private static Outcome<Project> ChangeCutting(this Project project, Func<CuttingWishes, CuttingWishes> change) =>

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json;
 using Nookwright.Records;
 
 namespace Nookwright.Projects;
@@ -18,6 +19,19 @@ public sealed record CuttingWishes : Kept
 
     /// <summary>Parts that must not share a strip.</summary>
     public IReadOnlyList<ApartWish> Apart { get; init; } = [];
+
+    /// <summary>Sheets that are kept as they were planned.</summary>
+    public IReadOnlyList<SheetPin> Sheets { get; init; } = [];
+}
+
+/// <summary>A sheet that is kept as it was planned: these parts at these places, by these cuts, and nothing else from it.</summary>
+public sealed record SheetPin : Kept
+{
+    /// <summary>The pin's id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The sheet alone and what it was asked for, with the sizes of that day, in the form of <c>plan.schema.json</c>.</summary>
+    public required JsonElement Plan { get; init; }
 }
 
 /// <summary>Parts that must come from one stock.</summary>

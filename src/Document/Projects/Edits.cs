@@ -78,6 +78,7 @@ public static class Edits
                     renamed with
                     {
                         Issued = [.. renamed.Issued.Select(issued => IssueEdits.Renamed(issued, id, newId))],
+                        Cutting = renamed.Cutting.Renamed(id, newId),
                     }
                 )
             );

@@ -30,14 +30,15 @@ public static class IssueEdits
             : project.Change(job => job with { Issued = [.. job.Issued.SkipLast(1)] });
 
     /// <summary>An issued round in which a piece goes by another id; only names change, no cut does.</summary>
-    internal static IssuedRound Renamed(IssuedRound issued, string piece, string newId)
-    {
-        var plan = JsonNode.Parse(issued.Plan.GetRawText());
-        return issued with
+    internal static IssuedRound Renamed(IssuedRound issued, string piece, string newId) =>
+        issued with
         {
-            Plan = JsonSerializer.SerializeToElement(Renamed(plan, piece, newId), RecordJson.Options),
+            Plan = Renamed(issued.Plan, piece, newId),
         };
-    }
+
+    /// <summary>A plan in which a piece goes by another id.</summary>
+    internal static JsonElement Renamed(JsonElement plan, string piece, string newId) =>
+        JsonSerializer.SerializeToElement(Renamed(JsonNode.Parse(plan.GetRawText()), piece, newId), RecordJson.Options);
 
     private static JsonNode? Renamed(JsonNode? json, string piece, string newId, string field = "") =>
         json switch

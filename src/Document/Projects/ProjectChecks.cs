@@ -40,6 +40,7 @@ public static class ProjectChecks
             ("matches", project.Matches.Count, "match groups"),
             ("cutting/pins", project.Cutting.Pins.Count, "pins"),
             ("cutting/apart", project.Cutting.Apart.Count, "wishes for parts apart"),
+            ("cutting/sheets", project.Cutting.Sheets.Count, "kept sheets"),
             ("issued", project.Issued.Count, "issued rounds"),
             ("room/readings", project.Room.Readings.Count, "readings"),
             ("room/things", project.Room.Things.Count, "things"),

@@ -83,13 +83,15 @@ public sealed class WoodBounds
         var used = sheets.Sum(s => StockCost.Of(stock[s.Stock], _request.Stock));
         var bought = sheets.Count(s => !stock[s.Stock].IsOffcut);
         var bound = _finders[material].Bound;
+        // What the maker keeps as it was planned is beyond question, and the bound is about the others.
+        var pinned = sheets.Where(s => s.Pin is not null).Select(s => stock[s.Stock]).ToList();
         return new(
             material,
             bought,
-            Math.Min(bought, bound.Sheets),
+            Math.Min(bought, bound.Sheets + pinned.Count(s => !s.IsOffcut)),
             isPriced ? WoodMeasure.Money : WoodMeasure.SquareMetres,
             used / unit,
-            Math.Min(used, bound.Cost) / unit,
+            Math.Min(used, bound.Cost + pinned.Sum(s => StockCost.Of(s, _request.Stock))) / unit,
             bound.Way.Name,
             bound.Way.Source
         );

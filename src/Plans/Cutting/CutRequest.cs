@@ -26,6 +26,9 @@ public sealed record CutRequest(
     /// <summary>Parts the maker wants from different strips.</summary>
     public IReadOnlyList<CutApart> Apart { get; init; } = [];
 
+    /// <summary>Sheets the maker keeps as they were planned.</summary>
+    public IReadOnlyList<PinnedSheet> PinnedSheets { get; init; } = [];
+
     internal string Say(Length length) => LengthText.Write(length, Units);
 }
 

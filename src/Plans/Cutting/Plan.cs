@@ -56,14 +56,11 @@ public sealed record Plan(
 /// <param name="Length">Along the figure.</param>
 /// <param name="Width">Across it.</param>
 /// <param name="Workpiece">The id of the whole sheet as a workpiece.</param>
-public sealed record PlanSheet(
-    int Number,
-    string Stock,
-    string Material,
-    Length Length,
-    Length Width,
-    string Workpiece
-);
+public sealed record PlanSheet(int Number, string Stock, string Material, Length Length, Length Width, string Workpiece)
+{
+    /// <summary>The wish by which it is kept as it was planned; null for a sheet that may change.</summary>
+    public string? Pin { get; init; }
+}
 
 /// <summary>A piece of wood that exists between two cuts.</summary>
 /// <param name="Id">As written on it: sheet <c>S2</c>, chunk <c>S2-C1</c>, …; unique.</param>

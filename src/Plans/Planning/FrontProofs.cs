@@ -6,11 +6,15 @@ namespace Nookwright.Planning;
 /// <summary>What is proven about the plans of a front: by quick bounds, and by what was found out about the first of them.</summary>
 /// <param name="bounds">The quick bounds.</param>
 /// <param name="first">The proof of the first plan, or null.</param>
-internal sealed class FrontProofs(WoodBounds bounds, PlanProof? first)
+/// <param name="pinned">What the pinned sheets of a material cost.</param>
+internal sealed class FrontProofs(WoodBounds bounds, PlanProof? first, Func<string, long> pinned)
 {
-    /// <summary>A cost of a material's sheets that no plan goes below.</summary>
+    /// <summary>A cost of a material's sheets beside the pinned ones that no plan goes below.</summary>
     public long AtLeast(string material) =>
-        Math.Max(bounds.AtLeast(material), Known(material) is { } known ? (long)(known.AtLeast * Unit(known)) : 0);
+        Math.Max(
+            bounds.AtLeast(material),
+            Known(material) is { } known ? (long)(known.AtLeast * Unit(known)) - pinned(material) : 0
+        );
 
     /// <summary>How far from the best a plan can be.</summary>
     public PlanProof Prove(Plan plan)

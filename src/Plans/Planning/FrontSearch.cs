@@ -23,8 +23,9 @@ internal sealed class FrontSearch
     {
         (_request, _progress, _stop) = (request, progress, stop);
         _less = new(request, stop);
-        _bounds = new(request, JobReader.Read(request).Possible);
-        _proofs = new(_bounds, first.Proof);
+        var job = JobReader.Read(request);
+        _bounds = new(request, job.Possible);
+        _proofs = new(_bounds, first.Proof, job.PinnedCostOf);
     }
 
     /// <summary>The front of a request.</summary>
@@ -72,6 +73,8 @@ internal sealed class FrontSearch
         var at = Searched(_request, SettingPlan.OnePerDimension(_request));
         var sheetsFirst = _request with { Rules = _request.Rules with { VisitsFirst = false } };
         var least = Searched(sheetsFirst, FreeReplanting.Settings(_request));
+        if (at.Job.Pinned.Count != least.Job.Pinned.Count)
+            return; // A pinned sheet that only one of them keeps: the two have other parts to place.
         var materials = at.Job.Items.Select(i => i.Material).Distinct().ToList();
         while (!_stop.IsCancellationRequested)
         {

@@ -34,6 +34,13 @@ internal sealed record Job(
     /// <summary>The setting of each side, as in <see cref="SettingPlan.Sides"/>; runs have their own where they must.</summary>
     public required IReadOnlyList<int> Sides { get; init; }
 
+    /// <summary>Sheets that are kept as they were planned; none of their parts is among the items.</summary>
+    public IReadOnlyList<Pinned> Pinned { get; init; } = [];
+
+    /// <summary>What the pinned sheets of a material cost, which the search does not count.</summary>
+    public long PinnedCostOf(string material) =>
+        Pinned.Where(p => p.Stock.Material == material).Sum(p => CostOf(p.Stock));
+
     /// <summary>The distance of each setting, in nanometres.</summary>
     public IReadOnlyList<long> Distances { get; } = [.. Settings.Select(s => s.Distance)];
 
@@ -121,7 +128,11 @@ internal sealed record Stock(int Index, StockPiece Piece, string Material)
 
     public long Area => (X / 1000) * (Y / 1000);
 
-    public int Quantity => Piece.Quantity ?? int.MaxValue;
+    /// <summary>How many of it are pinned.</summary>
+    public int Pinned { get; init; }
+
+    /// <summary>How many there are beside the pinned ones.</summary>
+    public int Quantity => Piece.Quantity is { } there ? there - Pinned : int.MaxValue;
 
     /// <summary>What a piece of it weighs; null when nobody knows.</summary>
     public decimal? Kilograms(long x, long y) => Piece.KilogramsPerSquareMetre * x * y / 1_000_000_000_000_000_000m;

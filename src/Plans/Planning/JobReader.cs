@@ -14,37 +14,85 @@ internal sealed class JobReader
     private readonly List<Finding> _findings = [];
     private readonly PlannedRuns _runs;
     private readonly bool _cutsAll;
+    private readonly PinnedSheets _pins;
+    private readonly List<(int First, int Then)> _rules = [];
+    private List<Pinned> _pinned = [];
 
-    private JobReader(CutRequest request, SettingPlan plan)
+    private JobReader(CutRequest request, SettingPlan plan, PinnedSheets pins)
     {
-        _request = request;
+        (_request, _pins) = (request, pins);
         _saws = SawNumbers.Of(request.Saws);
         // A sheet whose size could not be read counts as nothing, and nothing is cut from it.
         var stock = request.Stock.Where(s => s.Length.IsPositive && s.Width.IsPositive);
-        _stocks = [.. stock.Select((s, i) => new Stock(i, s, s.Material))];
+        int PinnedOf(StockPiece piece) => pins.Kept.Count(k => k.Wish.Sheet.Stock == piece.Id);
+        _stocks = [.. stock.Select((s, i) => new Stock(i, s, s.Material) { Pinned = PinnedOf(s) })];
         _settings = new(request, plan);
         _cutsAll = plan.CutsAll;
-        _runs = PlannedRuns.Of(request, _settings, plan.Rules);
+        var free = request with { Runs = [.. request.Runs.Where(r => !r.Parts.Any(pins.Parts.Contains))] };
+        var torn = Bind(plan.Rules);
+        _runs = PlannedRuns.Of(free, _settings, torn is null ? _rules : plan.Rules);
+        // Runs may have been given settings of their own, which pinned parts share.
+        Torn = torn ?? Bind(_runs.Rules);
     }
+
+    /// <summary>A pinned sheet whose cuts do not fit the order of visits; null when all do.</summary>
+    private PinnedSheet? Torn { get; }
 
     /// <summary>The job a request means, its rules deciding the settings.</summary>
     public static Job Read(CutRequest request)
     {
         RequireSense(request);
-        return new JobReader(request, SettingPlan.Of(request)).Read();
+        return Settled(request, SettingPlan.Of(request)).Read();
     }
 
     /// <summary>The job a request means with chosen settings.</summary>
     public static Job Read(CutRequest request, SettingPlan plan)
     {
         RequireSense(request);
-        return new JobReader(request, plan).Read();
+        return Settled(request, plan).Read();
     }
+
+    /// <summary>With every pinned sheet kept that can be: with one visit for each setting, else with visits of its own.</summary>
+    private static JobReader Settled(CutRequest request, SettingPlan plan)
+    {
+        for (var pins = PinnedSheets.Of(request); ; )
+        {
+            var reader = new JobReader(request, plan, pins);
+            if (reader.Torn is not { } torn)
+                return reader;
+            pins = pins.Looser(torn);
+        }
+    }
+
+    /// <summary>Adds what pinned sheets ask of the order of visits; the first that asks for the impossible, or null.</summary>
+    private PinnedSheet? Bind(IReadOnlyList<(int First, int Then)> given)
+    {
+        var order = SettingOrder.Of([.. Enumerable.Range(0, _settings.Settings.Count)]);
+        _rules.Clear();
+        _rules.AddRange(given);
+        foreach (var (first, then) in given)
+            order.Add(first, then);
+        var reader = new PinnedReader(_request, _settings);
+        _pinned = [.. _pins.Kept.Select(k => reader.Read(k.Wish, StockOf(k.Wish), k.IsLoose))];
+        return _pinned.Find(pinned => pinned.IsTorn || !pinned.Rules.All(rule => IsAdded(rule, order)))?.Wish;
+    }
+
+    private bool IsAdded((int First, int Then) rule, SettingOrder order)
+    {
+        if (!order.Allows(rule.First, rule.Then))
+            return false;
+        order.Add(rule.First, rule.Then);
+        _rules.Add(rule);
+        return true;
+    }
+
+    private Stock StockOf(PinnedSheet pin) => _stocks.Find(s => s.Piece.Id == pin.Sheet.Stock)!;
 
     private Job Read()
     {
         _findings.AddRange(MatchFindings.Of(_request));
         _findings.AddRange(_runs.Findings);
+        _findings.AddRange(_pins.Findings);
         var items = new List<Item>();
         var blanks = new List<Item>();
         foreach (var run in _runs.Runs)
@@ -52,7 +100,7 @@ internal sealed class JobReader
         foreach (var run in _runs.HeldRuns)
             AddIfPossible(blanks, HeldRunItem(run, blanks.Count), run.Run);
         for (var i = 0; i < _request.Parts.Count; i++)
-            if (!_runs.Claims(i))
+            if (!_runs.Claims(i) && !_pins.Parts.Contains(_request.Parts[i].Id))
                 AddPart(i, items, blanks);
         return new(
             _request,
@@ -61,12 +109,13 @@ internal sealed class JobReader
             _settings.Settings,
             items,
             blanks,
-            _runs.Rules,
+            _rules,
             [.. ItemFindings.Together(_findings, _request)]
         )
         {
             Sides = _settings.Sides,
             CutsAll = _cutsAll,
+            Pinned = _pinned,
         };
     }
 

@@ -55,8 +55,9 @@ internal sealed class LessWood(CutRequest request, CancellationToken stop)
     {
         if (stop.IsCancellationRequested)
             return null;
-        var search = VisitReplanting.Of(before, -1, spares, request.Rules.Seed);
-        return Cheaper(search, before, material, steps);
+        return VisitReplanting.Of(before, -1, spares, request.Rules.Seed) is { } search
+            ? Cheaper(search, before, material, steps)
+            : null;
     }
 
     private Trees? Cheaper(Search search, Trees than, string material, int steps)
@@ -87,7 +88,8 @@ internal sealed class LessWood(CutRequest request, CancellationToken stop)
 
     private Trees? Without(Trees trees, int visit, int steps, int seed)
     {
-        var search = VisitReplanting.Of(trees, visit, [], seed);
+        if (VisitReplanting.Of(trees, visit, [], seed) is not { } search)
+            return null;
         var materials = search.Layout.Waiting.Select(i => i.Material).Distinct().ToList();
         if (!materials.All(m => Fill(search, m, trees.CostOf(m), steps)) || Complete(search) is not { } fewer)
             return null;

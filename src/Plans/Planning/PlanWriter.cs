@@ -12,6 +12,8 @@ internal static class PlanWriter
         var script = new Script(job);
         var visits = new VisitWriter(script, layout.Order);
         var breakdown = new BreakdownWriter(script);
+        foreach (var pinned in job.Pinned)
+            visits.Bring(new PinnedWriter(script, pinned));
         foreach (var sheet in layout.Sheets.Where(s => s.Count > 0 || s.HasHeld).OrderBy(s => s.Stock.Index))
         foreach (var (chunk, root) in breakdown.Write(sheet))
             visits.Bring(chunk, root);
@@ -26,6 +28,7 @@ internal static class PlanWriter
             .Items.Except(layout.Waiting)
             .SelectMany(i => i.Parts)
             .Select(p => job.Request.Parts[p])
+            .Concat(job.Pinned.SelectMany(p => p.Wish.Asked.Parts).Where(p => !p.IsHeld))
             .SelectMany(p => new[] { p.Length, p.Width })
             .Distinct()
             .Count();

@@ -20,14 +20,36 @@ internal sealed class Script(Job job)
     public int VisitCount => _visits.Count;
 
     /// <summary>Takes a sheet from stock.</summary>
-    public Wood Take(Stock stock)
+    /// <param name="stock">The stock.</param>
+    /// <param name="pin">The wish by which it is kept as it was planned; null for none.</param>
+    public Wood Take(Stock stock, string? pin = null)
     {
         var number = _sheets.Count + 1;
         var sheet = Known(new Wood(number, 0, 0, stock.X, stock.Y));
         (sheet.Id, sheet.Stem, sheet.Use) = ($"S{number}", $"S{number}", WorkpieceUse.Sheet);
-        _sheets.Add(new(number, stock.Piece.Id, stock.Material, stock.Piece.Length, stock.Piece.Width, sheet.Id));
+        _sheets.Add(
+            new(number, stock.Piece.Id, stock.Material, stock.Piece.Length, stock.Piece.Width, sheet.Id) { Pin = pin }
+        );
         return sheet;
     }
+
+    /// <summary>A piece of a pinned sheet, by its name on the sheet as it is numbered now.</summary>
+    public Wood Bring(Workpiece piece, PinnedSheet.Renaming names)
+    {
+        var now = names.Of(piece);
+        return Known(
+            new(now.Sheet, now.X.Nanometres, now.Y.Nanometres, now.Length.Nanometres, now.Width.Nanometres)
+            {
+                Id = now.Id,
+            }
+        );
+    }
+
+    /// <summary>A rough cut or dressing pass of a pinned sheet.</summary>
+    public void Break(ScriptCut cut) => Record(_breakdown, cut);
+
+    /// <summary>A cut of the visit, of a pinned sheet.</summary>
+    public void Cut(ScriptCut cut) => Record(_visits[^1].Cuts, cut);
 
     /// <summary>Starts a visit; cuts that follow belong to it.</summary>
     public void Visit(IReadOnlyList<int> settings) => _visits.Add(new(settings, job.Distances[settings[0]], []));
@@ -101,7 +123,7 @@ internal sealed class Script(Job job)
             cut.Kind,
             cut.On.Id,
             cut.Axis,
-            FromEdge.Low,
+            cut.From,
             new Length(cut.Distance),
             cut.Gives?.Id,
             cut.Leaves?.Id
@@ -141,7 +163,11 @@ internal sealed class Script(Job job)
 }
 
 /// <summary>A cut of a script.</summary>
-internal sealed record ScriptCut(CutKind Kind, Wood On, SheetAxis Axis, long Distance, Wood? Gives, Wood? Leaves);
+internal sealed record ScriptCut(CutKind Kind, Wood On, SheetAxis Axis, long Distance, Wood? Gives, Wood? Leaves)
+{
+    /// <summary>The edge it is measured from.</summary>
+    public FromEdge From { get; init; } = FromEdge.Low;
+}
 
 /// <summary>A visit of a script.</summary>
 internal sealed record ScriptVisit(IReadOnlyList<int> Settings, long Distance, List<ScriptCut> Cuts);

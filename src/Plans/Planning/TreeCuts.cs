@@ -12,6 +12,7 @@ internal sealed class TreeCuts
     private readonly CutStands _stands;
     private readonly Dictionary<Node, int> _nodes = [];
     private readonly Dictionary<int, int> _members = [];
+    private readonly Dictionary<PinnedCut, int> _pinned = new(ReferenceEqualityComparer.Instance);
     private readonly List<int> _settings = [];
     private int[] _visits = [];
 
@@ -36,6 +37,11 @@ internal sealed class TreeCuts
             cuts._stands.Sheet = sheet;
             cuts.AddBelow(root, []);
         }
+        foreach (var (index, pinned) in job.Pinned.Index())
+        {
+            cuts._stands.Sheet = -1 - index;
+            cuts.Add(pinned);
+        }
         foreach (var (first, then) in job.FirstRules)
             cuts._graph.RequireGroup(first, then);
         cuts.Settle();
@@ -50,6 +56,33 @@ internal sealed class TreeCuts
 
     /// <summary>The visit a member of a run is cut at, from 0.</summary>
     public int VisitOf(RunMember member) => _visits[_members[member.Part]];
+
+    /// <summary>The visit a cut of a pinned sheet is made at, from 0; one that a setting gives.</summary>
+    public int VisitOf(PinnedCut cut) => _visits[_pinned[cut]];
+
+    /// <summary>The sides of parts on pinned sheets, each with the visit that gives its size.</summary>
+    public IEnumerable<(int Side, int Visit)> PinnedSides =>
+        _pinned.Keys.SelectMany(cut => cut.Sides.Select(side => (side, VisitOf(cut))));
+
+    private void Add(Pinned pinned)
+    {
+        foreach (var cut in pinned.Cuts.Where(c => c.Setting >= 0))
+        {
+            var giver = cut.After;
+            while (giver >= 0 && pinned.Cuts[giver].Setting < 0)
+                giver = pinned.Cuts[giver].After;
+            int[] before = giver < 0 ? [] : [_pinned[pinned.Cuts[giver]]];
+            _stands.Note(before, cut.Length);
+            _settings.Add(cut.Setting);
+            _pinned[cut] = _graph.Add(
+                _job.Distances[cut.Setting],
+                cut.IsBound ? cut.Setting : -1,
+                _order.Rank(cut.Setting),
+                before
+            );
+            _stands.Add(before, [_pinned[cut]]);
+        }
+    }
 
     private void Settle()
     {

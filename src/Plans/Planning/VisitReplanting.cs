@@ -15,15 +15,17 @@ internal sealed class VisitReplanting : Replanting
     private VisitReplanting(Trees from, Job to, int dropped, int[] settings)
         : base(from, to) => (_dropped, _settings) = (dropped, settings);
 
-    /// <summary>A search that goes on from trees.</summary>
+    /// <summary>A search that goes on from trees; null when a pinned sheet cannot be kept with so many visits.</summary>
     /// <param name="from">The trees.</param>
     /// <param name="dropped">The visit to do without, one of several of its distance; -1 for none.</param>
     /// <param name="spares">Distances that get a visit more each, in nanometres.</param>
     /// <param name="seed">For what the search draws by lot.</param>
-    public static Search Of(Trees from, int dropped, IReadOnlyList<long> spares, int seed)
+    public static Search? Of(Trees from, int dropped, IReadOnlyList<long> spares, int seed)
     {
         var (plan, settings) = VisitSettings.Of(from, dropped, spares);
         var job = VisitSettings.WithChoice(JobReader.Read(from.Job.Request, plan));
+        if (job.Pinned.Count != from.Job.Pinned.Count)
+            return null;
         var search = new Search(job, seed);
         new VisitReplanting(from, job, dropped, settings).Take(search.Layout, _ => true);
         return search;

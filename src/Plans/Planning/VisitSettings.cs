@@ -57,6 +57,7 @@ internal static class VisitSettings
         {
             Sides = job.Sides,
             CutsAll = job.CutsAll,
+            Pinned = job.Pinned,
         };
     }
 
@@ -91,6 +92,8 @@ internal static class VisitSettings
             foreach (var side in Both.Where(s => visit >= 0 && parts[part].Size(s).Nanometres == size))
                 visits.TryAdd(SettingPlan.Key(part, side), visit);
         }
+        foreach (var (key, visit) in trees.Cuts.PinnedSides)
+            visits.TryAdd(key, visit);
         foreach (var leaf in trees.Sheets.SelectMany(s => s.Roots).SelectMany(r => r.Leaves()))
         {
             var strip = leaf.Parent!;

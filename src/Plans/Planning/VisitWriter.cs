@@ -6,6 +6,7 @@ namespace Nookwright.Planning;
 internal sealed class VisitWriter(Script script, SettingOrder order)
 {
     private readonly List<(Wood Chunk, Node Root)> _brought = [];
+    private readonly List<PinnedWriter> _pinned = [];
     private readonly List<Stand> _stands = [];
     private readonly Job _job = script.Job;
     private TreeCuts _cuts = null!;
@@ -14,10 +15,15 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
     /// <summary>Brings a chunk to the table saw.</summary>
     public void Bring(Wood chunk, Node root) => _brought.Add((chunk, root));
 
+    /// <summary>Brings the chunks of a pinned sheet.</summary>
+    public void Bring(PinnedWriter sheet) => _pinned.Add(sheet);
+
     /// <summary>Writes all visits.</summary>
     public void Write()
     {
         _cuts = TreeCuts.Of(_brought.Select(b => (b.Root, b.Chunk.Sheet)), _job, order);
+        foreach (var sheet in _pinned)
+            sheet.Settle(_cuts);
         foreach (var (chunk, root) in _brought)
             Become(chunk, root);
         for (_visit = 0; _visit < _cuts.Visits.Count; _visit++)
@@ -25,6 +31,8 @@ internal sealed class VisitWriter(Script script, SettingOrder order)
             script.Visit(_cuts.Visits[_visit]);
             for (var i = 0; i < _stands.Count; i++)
                 Work(_stands[i]);
+            foreach (var sheet in _pinned)
+                sheet.Write(_visit);
             script.EndVisit();
             _stands.RemoveAll(s => s.IsDone);
         }

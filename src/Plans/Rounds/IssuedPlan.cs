@@ -50,8 +50,8 @@ public sealed class IssuedPlan
         {
             if (!PlanJson.Read(JsonObject.Create(round.Plan)).Take(out var read, out var refusal))
                 return refusal with { Field = $"issued/{index}/plan/{refusal.Field}" };
-            if (Sense(read.Request) is { } nonsense)
-                return new Refusal(nonsense, $"issued/{index}/plan");
+            if (RequestSense.Trouble(read.Request) is { } nonsense)
+                return new Refusal($"{nonsense}: restore the file, or withdraw the round.", $"issued/{index}/plan");
             rounds.Add(new(round.Round, read.Plan, read.Request, round.Date));
         }
         return Of(rounds);
@@ -115,22 +115,6 @@ public sealed class IssuedPlan
             else if (piece is { Use: WorkpieceUse.Held, Part: { } kept } && !cut.Contains(piece.Id))
                 foreach (var member in runs.TryGetValue(kept, out var run) ? run.Parts : [kept])
                     _kept[member] = new(parts[member], piece, run);
-    }
-
-    /// <summary>What must hold of a request before anything is looked up in it.</summary>
-    private static string? Sense(CutRequest request)
-    {
-        var parts = request.Parts.Select(p => p.Id).ToHashSet();
-        var named = request
-            .Runs.SelectMany(r => r.Parts)
-            .Concat(request.Matches.SelectMany(m => m.Sides).Select(s => s.Part));
-        if (parts.Count < request.Parts.Count)
-            return "Two parts of this plan have one id: restore the file, or withdraw the round.";
-        if (request.Stock.DistinctBy(s => s.Id).Count() < request.Stock.Count)
-            return "Two kinds of stock of this plan have one id: restore the file, or withdraw the round.";
-        return named.FirstOrDefault(p => !parts.Contains(p)) is { } strange
-            ? $"This plan names the part {strange} and does not have it: restore the file, or withdraw the round."
-            : null;
     }
 }
 

@@ -32,6 +32,7 @@ internal static class RequestOfRound
                     .Matches.Select(m => m with { Sides = [.. m.Sides.Where(s => here.ContainsKey(s.Part))] })
                     .Where(m => m.Sides.Count > 1),
             ],
+            PinnedSheets = [.. now.PinnedSheets.Where(p => !IsBegun(p, now, here))],
             Apart =
             [
                 .. now
@@ -40,6 +41,10 @@ internal static class RequestOfRound
             ],
         };
     }
+
+    /// <summary>True for a pinned sheet that an earlier round has cut from: it is as it is.</summary>
+    private static bool IsBegun(PinnedSheet pin, CutRequest now, Dictionary<string, CutPart> here) =>
+        now.Parts.Any(p => pin.Parts.Contains(p.Id) && !here.ContainsKey(p.Id));
 
     /// <summary>A run comes off one strip: of one blank, or of fresh wood.</summary>
     private static bool IsWhole(CutRun run, Dictionary<string, CutPart> here) =>

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using Nookwright.Cutting;
+using Nookwright.Measure;
 
 namespace Nookwright.Sawing;
 
-/// <summary>Whether what was cut keeps to what is true of the sheets and to what the maker wishes: bad areas, pins, parts apart.</summary>
+/// <summary>Whether what was cut keeps to what is true of the sheets and to what the maker wishes: bad areas, pinned parts and sheets, parts apart.</summary>
 internal sealed class WishCheck
 {
     private readonly CutRequest _request;
@@ -26,12 +27,22 @@ internal sealed class WishCheck
     }
 
     /// <summary>The first thing that is wrong, as a sentence; or null.</summary>
-    public static string? Trouble(CutRequest request, Plan plan, IReadOnlyDictionary<string, BenchPiece> bench)
+    /// <param name="request">What was asked for.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="bench">What lies on the bench after the last cut.</param>
+    /// <param name="excused">Wishes that a finding says cannot be kept.</param>
+    public static string? Trouble(
+        CutRequest request,
+        Plan plan,
+        IReadOnlyDictionary<string, BenchPiece> bench,
+        IReadOnlySet<string> excused
+    )
     {
         var check = new WishCheck(request, plan, bench);
         return check
             ._pieces.Select(p => check.OnBad(p.For, p.Piece) ?? check.OffPin(p.For, p.Piece))
             .Concat(request.Apart.Select(check.Together))
+            .Concat(request.PinnedSheets.Where(p => !excused.Contains(p.Id)).Select(check.NotKept))
             .FirstOrDefault(t => t is not null);
     }
 
@@ -58,6 +69,22 @@ internal sealed class WishCheck
         _parts.TryGetValue(id, out var part)
             ? [part]
             : _request.Runs.First(r => r.Id == id).Parts.Select(p => _parts[p]);
+
+    /// <summary>Some sheet of the stock yields just the pieces of a pinned one, each at its place.</summary>
+    private string? NotKept(PinnedSheet pinned)
+    {
+        var wanted = pinned
+            .Plan.Workpieces.Where(p => p.Use is WorkpieceUse.Part or WorkpieceUse.Held)
+            .Select(p => (p.Part!, p.X, p.Y, p.Length, p.Width))
+            .ToHashSet();
+        var sheets = _pieces.GroupBy(p => p.Piece.Sheet).Where(s => _stocks[s.Key].Id == pinned.Sheet.Stock);
+        return sheets.Any(s => wanted.SetEquals(s.Select(Place)))
+            ? null
+            : $"{pinned.Id}: no sheet of {pinned.Sheet.Stock} is cut as it was when it was pinned.";
+    }
+
+    private static (string, Length, Length, Length, Length) Place((string For, BenchPiece Piece) made) =>
+        (made.For, made.Piece.X.At, made.Piece.Y.At, made.Piece.X.Size, made.Piece.Y.Size);
 
     private string? Together(CutApart apart)
     {

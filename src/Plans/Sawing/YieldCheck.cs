@@ -42,7 +42,7 @@ internal sealed class YieldCheck
                 _request.Runs.Except(heldRuns),
                 run => RunCheck.Trouble(run, [.. run.Parts.Where(_made.Contains).Select(Bench)], _request)
             )
-            ?? WishCheck.Trouble(_request, _plan, _bench)
+            ?? WishCheck.Trouble(_request, _plan, _bench, _excused)
             ?? MatchCheck.Trouble(_request, _plan, p => _made.Contains(p) ? (_made[p].Single(), Bench(p)) : null)
             ?? VisitCheck.Claims(
                 _plan.Visits.Where(v => v.Round == _plan.Visits[^1].Round),

@@ -110,7 +110,7 @@ public sealed record Workbook(
     {
         if (Plan is null)
             return new Refusal("There is no plan yet: a plan is issued once it is there.", "issued");
-        var next = Plan.Rounds.Count > 0 ? Plan.Rounds[^1] : new CutRound(1, Plan, CutRequest, null);
+        var next = Latest(Plan);
         return next.IsIssued || !next.Plan.Cuts.Any()
             ? new Refusal(
                 "All that can be cut now is issued: enter a reading, or edit the job, and there is more.",
@@ -125,6 +125,30 @@ public sealed record Workbook(
         Plan is null ? []
         : Plan.Rounds.Count == 0 ? [this]
         : [.. Plan.Rounds.Select(r => this with { Plan = Plan.InRound(r), CutRequest = r.Asked })];
+
+    /// <summary>The document with a sheet of the plan kept as it is, whatever is edited later.</summary>
+    /// <param name="number">The sheet's number.</param>
+    /// <returns>The document; or why the sheet cannot be kept.</returns>
+    public Outcome<Project> KeepSheet(int number)
+    {
+        if (Plan is null)
+            return new Refusal("There is no plan yet: a sheet is kept once it is there.", "cutting/sheets");
+        var round = Latest(Plan);
+        if (round.Plan.Sheets.FirstOrDefault(s => s.Number == number) is not { } sheet || round.IsIssued)
+            return new Refusal(
+                $"Sheet {number} is none of those that may still change: what is issued stays as it is anyway.",
+                "cutting/sheets"
+            );
+        return sheet.Pin is null
+            ? Project.KeepSheet(
+                PinnedSheetJson.Write(PinnedSheet.Of(Project.FreeSheetId(), round.Plan, number, round.Asked))
+            )
+            : new Refusal($"Sheet {number} is kept already.", "cutting/sheets");
+    }
+
+    /// <summary>The round that is cut next, or the last one there is.</summary>
+    private CutRound Latest(Plan plan) =>
+        plan.Rounds.Count > 0 ? plan.Rounds[^1] : new CutRound(1, plan, CutRequest, null);
 
     /// <summary>How lengths of this job are shown.</summary>
     public LengthFormat Lengths { get; } = LengthFormat.Of(Project.Units);

@@ -1,5 +1,6 @@
 using Nookwright.Cutting;
 using Nookwright.Design;
+using Nookwright.Lists;
 using Nookwright.Parts;
 using Nookwright.Projects;
 using Nookwright.Rounds;
@@ -60,9 +61,17 @@ internal static class WorkbookSteps
         var saws = ShopNumbers.LimitsOf(project.Shop, project.Units, out var refusals);
         var sheets = project.Shop.Sheets.Select(good => ShopNumbers.SheetOf(good, project.Units)).ToList();
         var usable = sheets.Where(s => s.Ok).Select(s => s.Value).ToList();
+        var pinned = project.Cutting.Sheets.Select(PinnedSheetJson.Read).ToList();
         var wrong = refusals.Concat(sheets.Where(s => !s.Ok).Select(s => s.Refusal));
-        var request = JobRequest.Of(parts, usable, saws, project.Cutting) with { Units = project.Units };
-        return (request, wrong.Select(Unreadable));
+        var unread = pinned
+            .Where(p => !p.Ok)
+            .Select(p => Unreadable(p.Refusal) with { Rule = "cutting.kept-sheet-not-read" });
+        var request = JobRequest.Of(parts, usable, saws, project.Cutting) with
+        {
+            Units = project.Units,
+            PinnedSheets = [.. pinned.Where(p => p.Ok).Select(p => p.Value)],
+        };
+        return (request, [.. wrong.Select(Unreadable), .. unread]);
     }
 
     private static Finding Unreadable(Refusal refusal) =>
