@@ -43,7 +43,7 @@ public static class Fields
 
     /// <summary>The fields of what is wished of the cutting plan.</summary>
     public static IEnumerable<Field> FieldsOfCutting(this Project project) =>
-        project.FieldsAt(project.Cutting, "cutting");
+        project.FieldsAt(project.Cutting with { Sheets = [] }, "cutting");
 
     /// <summary>The fields of the job as a whole: its name, unit, smallest mark, paper, note.</summary>
     public static IEnumerable<Field> FieldsOfJob(this Project project) =>

@@ -63,7 +63,9 @@ public static class FieldEdit
         if (place.Form is Form.Record or Form.OneOf or Form.ListOf)
             return new("This holds several fields: name the one to change.");
         if (place.Form is Form.Plan)
-            return new("An issued plan never moves: withdraw it to cut from another.");
+            return new(
+                "A plan that is issued or kept never moves: withdraw it, or let it change, to cut from another."
+            );
         var isFree = place.Form is Form.Text { RefersTo: null };
         var typed = isFree ? text : text.Trim();
         if (typed.Length == 0 && place.Required && !isFree)

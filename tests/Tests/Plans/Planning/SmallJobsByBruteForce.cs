@@ -65,6 +65,45 @@ public class SmallJobsByBruteForce
                 threads: 1
             );
 
+    /// <summary>
+    /// Up to eight parts of at most four dimensions, all in steps of 130 mm, on sheets of 900 × 700: of all plans with one visit
+    /// for each dimension, none takes fewer sheets than brute force, and few take more.
+    /// </summary>
+    [Fact]
+    public void Fewest_visits_and_then_fewest_sheets_are_those_of_brute_force()
+    {
+        var (jobs, more) = (0, 0);
+        Gen.Select(Gen.Int[1, 5].Array[4], Gen.Select(Gen.Int[0, 3], Gen.Int[0, 3], Gen.Bool).Array[2, 8])
+            .Sample(
+                (steps, sizes) =>
+                {
+                    CutPart[] parts =
+                    [
+                        .. sizes.Select(
+                            (s, i) =>
+                                Part(
+                                    $"p{i}",
+                                    steps[s.Item1] * 130,
+                                    steps[s.Item2] * 130,
+                                    s.Item3 ? PanelFigure.Any : PanelFigure.Length
+                                )
+                        ),
+                    ];
+                    // 12 of 900 × 700 is dressed off each way; a rough cut takes its kerf of 2 and dresses 6 at either side.
+                    var trying = new VisitsAndSheetsByTrying(parts, kerf: 3, roughGap: 14, longest: 888);
+                    var fewest = trying.FewestSheets(888, 688);
+                    var plan = PlanOf(Request(parts) with { Stock = [Sheet(900, 700)], Rules = new(Effort: 20) });
+                    Assert.Equal(trying.Visits, plan.Visits.Count);
+                    Assert.InRange(plan.Sheets.Count, fewest, fewest + 1);
+                    (jobs, more) = (jobs + 1, more + plan.Sheets.Count - fewest);
+                },
+                iter: 60,
+                threads: 1
+            );
+        TestContext.Current.TestOutputHelper?.WriteLine($"{more} of {jobs} jobs take a sheet more than the fewest.");
+        Assert.InRange(more, 0, jobs / 20);
+    }
+
     /// <summary>Where factory edges are trusted, 400 × 1220 is a whole sheet wide, and only 400 is cut.</summary>
     [Fact]
     public void A_dimension_the_sheet_has_already_needs_no_visit_where_its_edges_are_trusted()

@@ -37,6 +37,14 @@ internal static class Mutations
             ["a rip beyond the fence"] = FenceTooShort,
             ["a crosscut beyond the stop"] = StopTooShort,
             ["a cut longer than the track"] = TrackTooShort,
+            ["a bad area under a part"] = WishMutations.BadUnderParts,
+            ["a bad area under a blank"] = WishMutations.BadUnderBlanks,
+            ["a part pinned to another sheet"] = WishMutations.PinnedElsewhere,
+            ["a part of a pinned sheet elsewhere on it"] = WishMutations.MovedOnPinnedSheets,
+            ["a part of a pinned sheet on another"] = WishMutations.TakenFromPinnedSheets,
+            ["one more part from a pinned sheet"] = WishMutations.AddedToPinnedSheets,
+            ["a pinned sheet of another stock"] = WishMutations.PinnedSheetsOfAnotherStock,
+            ["two parts of one strip to be apart"] = WishMutations.ApartInOneStrip,
         };
 
     private static IEnumerable<Mutation> CutsMoved(Plan plan, CutRequest request, Length shift) =>

@@ -1,0 +1,195 @@
+using Nookwright.Cutting;
+using Nookwright.Projects;
+
+namespace Nookwright.Tests.Planning;
+
+/// <summary>
+/// The fewest sheets on which a handful of parts can be cut with one visit for each dimension: every order of visits, every cut
+/// at each, every rough cut before them. An answer from outside: it knows saws and wood, and no tree of the planner's.
+/// </summary>
+/// <remarks>
+/// In whole millimetres. All edges of a sheet are rough, so each dimension comes from a cut; sizes are such that none is ever what
+/// other cuts happen to leave over.
+/// </remarks>
+internal sealed class VisitsAndSheetsByTrying
+{
+    private readonly (int Length, int Width, bool MayTurn)[] _parts;
+    private readonly int[] _dimensions;
+    private readonly int _kerf;
+    private readonly int _roughGap;
+    private readonly int[] _roughEnds;
+    private readonly int[] _areas;
+    private Dictionary<Piece, bool> _known = [];
+    private int[] _order = [];
+
+    public VisitsAndSheetsByTrying(CutPart[] parts, int kerf, int roughGap, int longest)
+    {
+        (_kerf, _roughGap) = (kerf, roughGap);
+        _parts = [.. parts.Select(p => (Whole(p.Length), Whole(p.Width), p.Figure == PanelFigure.Any))];
+        _dimensions = [.. _parts.SelectMany(p => new[] { p.Length, p.Width }).Distinct()];
+        _roughEnds = [.. Ends(longest)];
+        _areas =
+        [
+            .. Enumerable
+                .Range(0, 1 << parts.Length)
+                .Select(set => Each(set).Sum(p => _parts[p].Length * _parts[p].Width)),
+        ];
+    }
+
+    /// <summary>How many different dimensions there are: the fewest visits.</summary>
+    public int Visits => _dimensions.Length;
+
+    /// <summary>The fewest sheets with so many visits.</summary>
+    /// <param name="x">What is left of a sheet's length once its edges are true.</param>
+    /// <param name="y">The same of its width.</param>
+    public int FewestSheets(int x, int y) => Orders(_dimensions).Min(order => FewestSheets(x, y, order));
+
+    private int FewestSheets(int x, int y, int[] order)
+    {
+        (_order, _known) = (order, []);
+        var all = (1 << _parts.Length) - 1;
+        var fewest = Enumerable.Repeat(int.MaxValue / 2, all + 1).ToArray();
+        fewest[0] = 0;
+        for (var set = 1; set <= all; set++)
+            foreach (var one in Subsets(set).Where(s => (s & LowestBit(set)) != 0))
+                if (fewest[set & ~one] + 1 < fewest[set] && Gives(new(x, y, false, false, one, 0)))
+                    fewest[set] = fewest[set & ~one] + 1;
+        return fewest[all];
+    }
+
+    private bool Gives(Piece piece)
+    {
+        if (piece.Set == 0)
+            return true;
+        if (piece.X <= 0 || piece.Y <= 0 || _areas[piece.Set] > piece.X * piece.Y)
+            return false;
+        if (IsOnePart(piece))
+            return true;
+        if (!_known.TryGetValue(piece, out var gives))
+            _known[piece] = gives = IsCutAtVisit(piece) || (piece.IsRough && IsCutRough(piece));
+        return gives;
+    }
+
+    private bool IsOnePart(Piece piece)
+    {
+        if (!int.IsPow2(piece.Set) || !piece.IsSizedX || !piece.IsSizedY)
+            return false;
+        var part = _parts[int.Log2(piece.Set)];
+        return (part.Length, part.Width) == (piece.X, piece.Y)
+            || (part.MayTurn && (part.Width, part.Length) == (piece.X, piece.Y));
+    }
+
+    /// <summary>A visit takes a strip off; what is left may be cut at the same visit again.</summary>
+    private bool IsCutAtVisit(Piece piece)
+    {
+        for (var visit = piece.Visit; visit < _order.Length; visit++)
+        {
+            var distance = _order[visit];
+            foreach (var set in Subsets(piece.Set).Where(s => HasDimension(s, distance)))
+            {
+                var rest = piece.Set & ~set;
+                if (IsCutOff(distance, piece.X, piece.IsSizedX))
+                {
+                    var strip = piece with { X = distance, IsSizedX = true, Set = set, Visit = visit };
+                    var left = piece with
+                    {
+                        X = piece.X - distance - _kerf,
+                        IsSizedX = false,
+                        Set = rest,
+                        Visit = visit,
+                    };
+                    if (Gives(strip.AtSaw()) && Gives(left.AtSaw()))
+                        return true;
+                }
+                if (IsCutOff(distance, piece.Y, piece.IsSizedY))
+                {
+                    var strip = piece with { Y = distance, IsSizedY = true, Set = set, Visit = visit };
+                    var left = piece with
+                    {
+                        Y = piece.Y - distance - _kerf,
+                        IsSizedY = false,
+                        Set = rest,
+                        Visit = visit,
+                    };
+                    if (Gives(strip.AtSaw()) && Gives(left.AtSaw()))
+                        return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static bool IsCutOff(int distance, int size, bool isSized) => isSized ? distance < size : distance <= size;
+
+    /// <summary>A rough cut before all visits: both halves have their edges dressed.</summary>
+    private bool IsCutRough(Piece piece)
+    {
+        foreach (var set in Subsets(piece.Set).Where(s => s != piece.Set && (s & LowestBit(piece.Set)) != 0))
+        foreach (var end in _roughEnds)
+        {
+            var rest = piece.Set & ~set;
+            if (
+                end < piece.X
+                && Gives(piece with { X = end, Set = set })
+                && Gives(piece with { X = piece.X - end - _roughGap, Set = rest })
+            )
+                return true;
+            if (
+                end < piece.Y
+                && Gives(piece with { Y = end, Set = set })
+                && Gives(piece with { Y = piece.Y - end - _roughGap, Set = rest })
+            )
+                return true;
+        }
+        return false;
+    }
+
+    private bool HasDimension(int set, int size) =>
+        Each(set).Any(p => _parts[p].Length == size || _parts[p].Width == size);
+
+    /// <summary>As far as parts side by side may reach, kerfs between them, or one rough gap.</summary>
+    private IEnumerable<int> Ends(int longest)
+    {
+        var reached = new HashSet<int>(_dimensions);
+        for (var i = 1; i < _parts.Length; i++)
+            reached.UnionWith(
+                reached
+                    .SelectMany(r => _dimensions.SelectMany(d => new[] { r + _kerf + d, r + _roughGap + d }))
+                    .Where(r => r < longest)
+                    .ToList()
+            );
+        return reached.Order();
+    }
+
+    private static IEnumerable<int[]> Orders(int[] dimensions) =>
+        dimensions.Length == 0
+            ?
+            [
+                [],
+            ]
+            : dimensions.SelectMany(first =>
+                Orders([.. dimensions.Where(d => d != first)]).Select(rest => (int[])[first, .. rest])
+            );
+
+    private static IEnumerable<int> Each(int set) => Enumerable.Range(0, 32).Where(p => (set & (1 << p)) != 0);
+
+    private static IEnumerable<int> Subsets(int set)
+    {
+        for (var part = set; part > 0; part = (part - 1) & set)
+            yield return part;
+    }
+
+    private static int LowestBit(int set) => set & -set;
+
+    private static int Whole(Nookwright.Measure.Length length) => (int)length.Millimetres;
+
+    /// <summary>A piece: its sizes, whether a visit gave them, the parts it is for, and the visit that may come next.</summary>
+    private readonly record struct Piece(int X, int Y, bool IsSizedX, bool IsSizedY, int Set, int Visit)
+    {
+        /// <summary>True before any visit has cut it.</summary>
+        public bool IsRough { get; private init; } = true;
+
+        /// <summary>The same piece, no longer to be broken down.</summary>
+        public Piece AtSaw() => this with { IsRough = false };
+    }
+}
