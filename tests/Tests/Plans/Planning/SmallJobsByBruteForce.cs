@@ -97,7 +97,7 @@ public class SmallJobsByBruteForce
                     Assert.InRange(plan.Sheets.Count, fewest, fewest + 1);
                     (jobs, more) = (jobs + 1, more + plan.Sheets.Count - fewest);
                 },
-                iter: 60,
+                iter: 20,
                 threads: 1
             );
         TestContext.Current.TestOutputHelper?.WriteLine($"{more} of {jobs} jobs take a sheet more than the fewest.");

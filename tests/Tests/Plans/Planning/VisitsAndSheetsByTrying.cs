@@ -42,7 +42,15 @@ internal sealed class VisitsAndSheetsByTrying
     /// <summary>The fewest sheets with so many visits.</summary>
     /// <param name="x">What is left of a sheet's length once its edges are true.</param>
     /// <param name="y">The same of its width.</param>
-    public int FewestSheets(int x, int y) => Orders(_dimensions).Min(order => FewestSheets(x, y, order));
+    public int FewestSheets(int x, int y)
+    {
+        var byArea = ((_areas[^1] - 1) / (x * y)) + 1;
+        var fewest = int.MaxValue;
+        foreach (var order in Orders([.. _dimensions.OrderDescending()]))
+            if (fewest > byArea)
+                fewest = Math.Min(fewest, FewestSheets(x, y, order));
+        return fewest;
+    }
 
     private int FewestSheets(int x, int y, int[] order)
     {
@@ -61,13 +69,25 @@ internal sealed class VisitsAndSheetsByTrying
     {
         if (piece.Set == 0)
             return true;
-        if (piece.X <= 0 || piece.Y <= 0 || _areas[piece.Set] > piece.X * piece.Y)
+        if (
+            piece.X <= 0
+            || piece.Y <= 0
+            || _areas[piece.Set] > piece.X * piece.Y
+            || !Each(piece.Set).All(p => Fits(p, piece))
+        )
             return false;
         if (IsOnePart(piece))
             return true;
         if (!_known.TryGetValue(piece, out var gives))
             _known[piece] = gives = IsCutAtVisit(piece) || (piece.IsRough && IsCutRough(piece));
         return gives;
+    }
+
+    private bool Fits(int number, Piece piece)
+    {
+        var part = _parts[number];
+        return (part.Length <= piece.X && part.Width <= piece.Y)
+            || (part.MayTurn && part.Width <= piece.X && part.Length <= piece.Y);
     }
 
     private bool IsOnePart(Piece piece)
@@ -121,27 +141,37 @@ internal sealed class VisitsAndSheetsByTrying
 
     private static bool IsCutOff(int distance, int size, bool isSized) => isSized ? distance < size : distance <= size;
 
-    /// <summary>A rough cut before all visits: both halves have their edges dressed.</summary>
+    /// <summary>A rough cut before all visits: both halves have their edges dressed. What the first half can do with is enough.</summary>
     private bool IsCutRough(Piece piece)
     {
         foreach (var set in Subsets(piece.Set).Where(s => s != piece.Set && (s & LowestBit(piece.Set)) != 0))
-        foreach (var end in _roughEnds)
         {
-            var rest = piece.Set & ~set;
+            var (one, other) = (piece with { Set = set }, piece with { Set = piece.Set & ~set });
             if (
-                end < piece.X
-                && Gives(piece with { X = end, Set = set })
-                && Gives(piece with { X = piece.X - end - _roughGap, Set = rest })
+                Least(piece.X, end => Gives(one with { X = end })) is { } x
+                && Gives(other with { X = piece.X - x - _roughGap })
             )
                 return true;
             if (
-                end < piece.Y
-                && Gives(piece with { Y = end, Set = set })
-                && Gives(piece with { Y = piece.Y - end - _roughGap, Set = rest })
+                Least(piece.Y, end => Gives(one with { Y = end })) is { } y
+                && Gives(other with { Y = piece.Y - y - _roughGap })
             )
                 return true;
         }
         return false;
+    }
+
+    /// <summary>The least of the ends below a size that will do; more than that would too.</summary>
+    private int? Least(int below, Func<int, bool> willDo)
+    {
+        var (low, high) = (0, _roughEnds.Count(e => e < below));
+        var count = high;
+        while (low < high)
+            if (willDo(_roughEnds[(low + high) / 2]))
+                high = (low + high) / 2;
+            else
+                low = ((low + high) / 2) + 1;
+        return low < count ? _roughEnds[low] : null;
     }
 
     private bool HasDimension(int set, int size) =>
@@ -171,7 +201,7 @@ internal sealed class VisitsAndSheetsByTrying
                 Orders([.. dimensions.Where(d => d != first)]).Select(rest => (int[])[first, .. rest])
             );
 
-    private static IEnumerable<int> Each(int set) => Enumerable.Range(0, 32).Where(p => (set & (1 << p)) != 0);
+    private static IEnumerable<int> Each(int set) => Enumerable.Range(0, 8).Where(p => (set & (1 << p)) != 0);
 
     private static IEnumerable<int> Subsets(int set)
     {
