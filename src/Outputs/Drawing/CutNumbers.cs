@@ -49,8 +49,15 @@ internal sealed class CutNumbers(
             _taken.AddRange(Taken(place, text));
             return (place, text);
         }
-        return (new(line.At(0.5), 0), "");
+        var around = Around(line).FirstOrDefault(p => IsRingFree(p, line.Sheet), new(line.At(0.5), 0));
+        _taken.Add(Boxed(around, ""));
+        return (around, "");
     }
+
+    private bool IsRingFree(NumberPlace place, Window sheet) =>
+        Boxed(place, "") is var ring
+        && sheet.Grown(SheetDrawing.Margin - 0.5).Holds(ring)
+        && !_taken.Any(ring.Overlaps);
 
     private bool IsFree(NumberPlace place, string text, List<Window> lines, Window sheet)
     {
@@ -94,6 +101,21 @@ internal sealed class CutNumbers(
                 ? new Spot(from.X + step, from.Y + slant)
                 : new Spot(from.X + slant, from.Y + step);
             yield return new(ring, 0) { From = from };
+        }
+    }
+
+    /// <summary>
+    /// In any direction, for a line so short or so crowded that all of it lies under writing: only there may a leader cross some.
+    /// </summary>
+    private static IEnumerable<NumberPlace> Around(CutLine line)
+    {
+        const int Ways = 24;
+        for (var far = 5.0; far <= 80; far += 2.5)
+        for (var way = 0; way < Ways; way++)
+        {
+            var (sin, cos) = Math.SinCos(2 * Math.PI * way / Ways);
+            var from = line.At(0.5);
+            yield return new(new(from.X + (far * cos), from.Y + (far * sin)), 0) { From = from };
         }
     }
 
