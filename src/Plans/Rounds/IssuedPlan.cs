@@ -90,12 +90,13 @@ public sealed class IssuedPlan
     /// <summary>What kind of sheet a piece is from.</summary>
     internal StockPiece StockOf(Workpiece piece) => _stock[piece.Sheet];
 
-    /// <summary>True when a piece's low edge was dressed, or cut by the table saw, before it was put away.</summary>
+    /// <summary>True when a piece's low edge was dressed, or cut by the table saw, before it was put away, or is trusted as it came.</summary>
     internal bool IsTrueLow(string piece, SheetAxis axis)
     {
         var cut = Rounds.SelectMany(r => r.Plan.Cuts).FirstOrDefault(c => c.Gives == piece || c.Leaves == piece);
         if (cut is null)
-            return false;
+            return StockOf(Piece(piece)) is { TrustsEdges: true } sheet
+                && (axis == SheetAxis.Width || !sheet.OutOfSquare.IsPositive);
         var isLowSide = (cut.Gives == piece) == (cut.From == FromEdge.Low);
         return cut.Along != axis || isLowSide ? IsTrueLow(cut.On, axis) : cut.Kind != CutKind.Breakdown;
     }

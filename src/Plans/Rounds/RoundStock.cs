@@ -25,6 +25,8 @@ internal sealed class RoundStock
         return new(piece.Id, sheet.Material, piece.Length, piece.Width, 1, null, true, sheet.HasFigure)
         {
             LeftAs = piece.Id,
+            // Sheets are squared at their low end before anything is cut; the high one stays as it came.
+            OutOfSquare = piece.X + piece.Length == sheet.Length ? sheet.OutOfSquare : Length.Zero,
             KilogramsPerSquareMetre = sheet.KilogramsPerSquareMetre,
             Bad = [.. sheet.Bad.Select(bad => Within(bad, piece)).OfType<BadArea>()],
         };
