@@ -137,7 +137,7 @@ public sealed class VisitWords(Workbook book, JobWords words, Visit visit)
             return string.Join("; ", chain.Cuts.Select(new CutWords(words).Preparing));
         var edge = Against(chain.First);
         var left = chain.Leaves is { } leaves ? $"Left: {words.Described(leaves)}." : "Nothing left.";
-        return $"{words.Sides(words.Workpiece(chain.First.On))}, {edge}.{For(chain)} {left}";
+        return $"goes in {words.Sides(words.Workpiece(chain.First.On))}, {edge}.{For(chain)} {left}";
     }
 
     // Where one guide does not do for all of them, the odd ones are told first.
