@@ -17,6 +17,7 @@ internal sealed class BoundFinder
     private readonly WoodQuestion _question;
     private readonly IReadOnlyList<long> _costs;
     private readonly IReadOnlyList<long> _bought;
+    private readonly IReadOnlyList<IReadOnlySet<int>> _needs;
     private volatile WoodBound _bound = new(0, 0, BoundWay.Area);
 
     /// <param name="request">What is asked; parts that cannot be made at all are taken out of it before.</param>
@@ -26,6 +27,7 @@ internal sealed class BoundFinder
         _question = WoodQuestion.Of(request, material);
         _costs = [.. _question.Sheets.Select(s => s.Cost)];
         _bought = [.. _question.Sheets.Select(s => s.IsOffcut ? 0L : 1L)];
+        _needs = _question.Needs();
         if (_question.Wants.Count == 0)
             return;
         Take(QuickBounds.ByArea(_question), BoundWay.Area);
@@ -68,7 +70,7 @@ internal sealed class BoundFinder
     private void Take(Worths worths, BoundWay way)
     {
         long Whole(IReadOnlyList<long> costs) =>
-            WholeSheets.Cover(LeastCost.Of(worths, _question.Sheets, costs), _question.Sheets, costs);
+            WholeSheets.Cover(LeastCost.Of(worths, _question.Sheets, costs), _question.Sheets, costs, _needs);
         _bound = _bound.Or(new(Whole(_costs), (int)Whole(_bought), way));
     }
 
@@ -77,7 +79,8 @@ internal sealed class BoundFinder
     {
         const double Slack = 1e-9;
         return ceiling < long.MaxValue / 2
-            && WholeSheets.Cover((long)Math.Ceiling(ceiling * (1 - Slack)), _question.Sheets, _costs) <= _bound.Cost;
+            && WholeSheets.Cover((long)Math.Ceiling(ceiling * (1 - Slack)), _question.Sheets, _costs, _needs)
+                <= _bound.Cost;
     }
 
     private double[] AreaPrices()

@@ -33,6 +33,15 @@ internal sealed record WoodQuestion(
     /// <summary>True when some blank is wanted, so that rough cuts alone make something.</summary>
     public bool HasRough => Wants.Any(w => w.IsRough);
 
+    /// <summary>For things that do not fit on every kind of sheet, the kinds that take them, by their places among the sheets.</summary>
+    public IReadOnlyList<IReadOnlySet<int>> Needs() =>
+        [
+            .. Wants
+                .Select(w => Enumerable.Range(0, Sheets.Count).Where(s => w.Turns(Sheets[s]).Any()).ToHashSet())
+                .Where(kinds => kinds.Count < Sheets.Count)
+                .DistinctBy(kinds => string.Join(' ', kinds.Order())),
+        ];
+
     /// <summary>What a request asks of one material. What fits on no sheet is left out: no plan makes it.</summary>
     public static WoodQuestion Of(CutRequest request, string material)
     {

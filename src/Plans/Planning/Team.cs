@@ -67,7 +67,9 @@ internal sealed class Team
     private long CostOf(string material) =>
         _best.Layout.Waiting.Any(i => i.Material == material)
             ? long.MaxValue
-            : _best.Layout.Sheets.Where(s => s.Stock.Material == material && !s.IsClosed).Sum(s => _job.CostOf(s.Stock));
+            : _best
+                .Layout.Sheets.Where(s => s.Stock.Material == material && !s.IsClosed)
+                .Sum(s => _job.CostOf(s.Stock));
 
     private void Improve(string material, int steps, Func<string, long, long> goal, CancellationToken stop)
     {

@@ -95,6 +95,31 @@ public class ByHand
         Assert.Equal([19, 24], new long[] { 13, 20 }.Select(c => WholeSheets.Cover(c, [Kind(1), Kind(null)], [7, 12])));
     }
 
+    /// <summary>Where something fits only on the sheet at 12, the sums are 12, 19, 24, 26, …; whatever costs nothing meets a need for nothing.</summary>
+    [Fact]
+    public void A_sheet_that_something_fits_on_alone_is_among_those_bought()
+    {
+        SheetKind[] kinds = [Kind(null), Kind(null)];
+        IReadOnlySet<int>[] needs = [new HashSet<int> { 1 }];
+        Assert.Equal(
+            [12, 12, 19, 24, 26],
+            new long[] { 1, 8, 14, 20, 25 }.Select(c => WholeSheets.Cover(c, kinds, [7, 12], needs))
+        );
+        Assert.Equal(14, WholeSheets.Cover(8, kinds, [14, 0], needs));
+    }
+
+    /// <summary>The long part fits only on the sheet at 15, the two others go on one at 10: together 25, where two at 10 would have wood enough.</summary>
+    [Fact]
+    public void A_part_that_fits_on_the_dear_sheet_only_is_counted_on_it()
+    {
+        var request = Request([.. Several(1, 1200, 300), .. Several(2, 800, 400)]) with
+        {
+            Saws = Ideal,
+            Stock = [Sheet(800, 800, price: 10), Sheet(1200, 400, price: 15)],
+        };
+        Assert.Equal(250_000L, Given.Sharpest(request).Cost);
+    }
+
     private static SheetKind Kind(int? quantity) => new("", 1, 1, true, 0, quantity, false);
 
     private static int QuickArea(CutRequest request)
