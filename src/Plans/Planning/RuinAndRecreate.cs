@@ -10,20 +10,14 @@ internal sealed class RuinAndRecreate(
     string material
 )
 {
-    // By trial on the hardest of the public instances, and of ordinary jobs for what keeps an order of visits, which asks for
-    // more to be taken out at once; kept where the sum of sheets fell. No source gives them for this search.
+    // By trial on the hardest of the public instances, and kept where the sum of their bins fell; no source gives them for this search.
     private const int Memory = 200;
-    private const int MostRemoved = 14;
-    private const int MostRemovedInOrder = 20;
     private const double Blink = 0.02;
     private const double TogetherWeight = 0.02;
     private const int WindowSheets = 16;
     private const int WindowSteps = 2_000;
-    private const int StepsToPutBack = 10;
 
-    // A sheet that is taken to the saw as it comes has no other way to be broken down.
-    private readonly bool _isBrokenDown = layout.Sheets.Any(s => s.Stock.Material == material && s.RootCount > 1);
-
+    private readonly Removal _removal = new(job, layout, random, material);
     private readonly List<SheetLayout> _sheets = [];
     private readonly List<SheetLayout> _window = [];
     private readonly List<Item> _waiting = [];
@@ -36,13 +30,6 @@ internal sealed class RuinAndRecreate(
     private long _step;
     private bool _isUnderWay;
     private int _countBefore;
-
-    // Of few items never all at once, or nothing is left to build on: half at most.
-    private readonly int _mostRemoved = Math.Clamp(
-        job.Items.Count(i => i.Material == material) / 2,
-        2,
-        job.HasOrder ? MostRemovedInOrder : MostRemoved
-    );
 
     /// <summary>What the sheets of the best layout so far cost; the largest number while an item has no place.</summary>
     public long BestCost { get; private set; }
@@ -234,47 +221,17 @@ internal sealed class RuinAndRecreate(
     private void Ruin()
     {
         spots.Fit = random.Next(2) == 0 ? Fit.ShortSide : Fit.Area;
-        if (!_isBrokenDown || random.Next(StepsToPutBack) > 0 || !PutOneBack())
-            TakeSomeOut();
+        _removal.Take(_window, Remember);
         Collect();
-    }
-
-    /// <summary>
-    /// Puts a sheet back on the pile, so that one is broken down anew where that helps: how it was, was drawn by lot when it held
-    /// a single item, and may leave a piece too narrow for what would fill it. False where a blank is kept on it.
-    /// </summary>
-    private bool PutOneBack()
-    {
-        if (_window.Count == 0 || _window[random.Next(_window.Count)] is not { HasHeld: false, IsClosed: false } sheet)
-            return false;
-        Remember(sheet);
-        layout.Clear(sheet);
-        layout.Close(sheet, true);
-        return true;
     }
 
     /// <summary>Sheets that were put back and that nobody will step back to.</summary>
     private void ForgetClosed()
     {
-        if (!_isBrokenDown || !_window.Exists(s => s.IsClosed))
+        if (!_window.Exists(s => s.IsClosed))
             return;
         foreach (var sheets in new[] { layout.Sheets, _sheets, _window })
             sheets.RemoveAll(s => s.IsClosed);
-    }
-
-    private void TakeSomeOut()
-    {
-        var wanted = 1 + random.Next(_mostRemoved);
-        for (var (removed, tries) = (0, 0); removed < wanted && tries < 2 * _mostRemoved && _window.Count > 0; tries++)
-        {
-            var sheet = _window[random.Next(_window.Count)];
-            if (sheet.Count == 0)
-                continue;
-            Remember(sheet);
-            var count = sheet.Count;
-            layout.TakeOut(sheet, Pick(sheet, wanted - removed));
-            removed += count - sheet.Count;
-        }
     }
 
     private void Remember(SheetLayout sheet)
@@ -288,18 +245,6 @@ internal sealed class RuinAndRecreate(
         var picture = _spare.TryPop(out var spare) ? spare : sheet.Copy();
         picture.CopyFrom(sheet);
         _pictures.Add((sheet, picture));
-    }
-
-    /// <summary>A random leaf, or the tree around it while that is not more than asked.</summary>
-    private int Pick(SheetLayout sheet, int most)
-    {
-        var cells = sheet.Cells;
-        var at = random.Next(sheet.Top);
-        while (cells[at].Item < 0)
-            at = random.Next(sheet.Top);
-        while (cells[at].Parent >= 0 && random.Next(2) == 0 && cells[cells[at].Parent].Items <= most + 2)
-            at = cells[at].Parent;
-        return at;
     }
 
     private void Recreate()
