@@ -38,6 +38,9 @@ internal sealed record BenchPiece(string Id, int Sheet, BenchSide X, BenchSide Y
     /// <summary>The pieces it came from, itself among them, that a sizing cut took off: strips, each made by one setting.</summary>
     public ImmutableHashSet<string> Strips { get; init; } = [];
 
+    /// <summary>True for what a dressing pass has taken off: waste, whatever its size.</summary>
+    public bool IsSliver { get; init; }
+
     /// <summary>In square metres.</summary>
     public decimal SquareMetres => (decimal)X.Size.Nanometres * Y.Size.Nanometres / 1_000_000_000_000_000_000m;
 

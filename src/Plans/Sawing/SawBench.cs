@@ -46,7 +46,7 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
         BenchEdge Edge(BenchEdge was) => isBlank && was.IsTrue ? was : new(Length.Max(was.ToGo, RoughEdge.ToGo));
         BenchSide Left(BenchSide side) => new(side.At, side.Size, Edge(side.Low), Edge(side.High), null);
         _mass[piece.Sheet] = stock.KilogramsPerSquareMetre;
-        _here[piece.Id] = new(piece.Id, piece.Sheet, Left(piece.X), Left(piece.Y), false);
+        _here[piece.Id] = new(piece.Id, piece.Sheet, Left(piece.X), Left(piece.Y), false) { IsSliver = piece.IsSliver };
     }
 
     /// <summary>Makes one cut; the sentence says why it cannot be made, or is null.</summary>
@@ -58,6 +58,8 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
             return records.ContainsKey(cut.On)
                 ? $"{cut.On} is not there: it has been cut up already, or has not been made yet."
                 : $"there is no piece {cut.On}.";
+        if (piece.IsSliver)
+            return $"{cut.On} is what a dressing pass takes off, and that is waste.";
         var trouble = Kind(cut, visit) ?? Reach(cut, piece, visit) ?? Place(cut, piece, visit);
         if (trouble is not null)
             return trouble;
@@ -169,9 +171,14 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
             ) ?? PutOne(cut.Leaves, "leaves", left, LeavesSide(cut, side, left, edge), cut, piece, visit);
     }
 
-    /// <summary>What a sizing cut takes off is a strip from then on.</summary>
+    /// <summary>What a sizing cut takes off is a strip from then on, and what a dressing pass takes off is waste.</summary>
     private static BenchPiece Given(BenchPiece piece, SawCut cut) =>
-        cut is { Kind: CutKind.Sizing, Gives: { } strip } ? piece with { Strips = piece.Strips.Add(strip) } : piece;
+        cut switch
+        {
+            { Kind: CutKind.Sizing, Gives: { } strip } => piece with { Strips = piece.Strips.Add(strip) },
+            { Kind: CutKind.Dressing } => piece with { IsSliver = true },
+            _ => piece,
+        };
 
     private static BenchSide GivesSide(SawCut cut, BenchSide side, BenchEdge edge, Visit? visit)
     {
@@ -211,6 +218,8 @@ internal sealed class SawBench(SawLimits saws, IReadOnlyDictionary<string, Workp
     {
         if (!records.TryGetValue(made.Id, out var record))
             return $"the plan does not say what {made.Id} is.";
+        if (made.IsSliver && record.Use != WorkpieceUse.Waste)
+            return $"{made.Id} is what a dressing pass takes off, and the plan makes more of it than waste.";
         var isEqual =
             record.Sheet == made.Sheet
             && (record.X, record.Y) == (made.X.At, made.Y.At)

@@ -20,6 +20,8 @@ internal static class Mutations
             ["a cut left out"] = CutsDropped,
             ["a cut made twice"] = CutsDoubled,
             ["a dressing pass left out"] = DressingLeftOut,
+            ["what a dressing pass takes off kept as wood"] = SliverMutations.Kept,
+            ["what a dressing pass takes off cut again"] = SliverMutations.CutAgain,
             ["two visits in the wrong order"] = VisitsSwapped,
             ["two parts that changed places"] = PartsSwapped,
             ["a piece said to lie elsewhere"] = PiecesMoved,
