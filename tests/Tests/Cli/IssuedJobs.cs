@@ -197,26 +197,21 @@ public sealed class IssuedJobs : IDisposable
         Assert.Equal(0, Asked.For("cut", other).Exit);
     }
 
-    [Fact]
-    public void A_job_without_that_material_has_no_rack_for_its_offcuts()
+    [Theory]
+    [InlineData("birch", "oak", "There is no material \"birch\" here")]
+    [InlineData("18 mm", "12 mm", "\"birch\" is 18 mm thick where it was cut and 12 mm here")]
+    public void An_offcut_finds_no_rack_where_its_material_is_missing_or_of_another_thickness(
+        string was,
+        string now,
+        string says
+    )
     {
         Issue();
         var other = Path.Combine(_folder, "next.nook.json");
-        File.WriteAllText(other, Job.Replace("birch", "oak"));
+        File.WriteAllText(other, Job.Replace(was, now));
         var asked = Asked.For("offcuts", FilePath, "--into", other);
         Assert.Equal(2, asked.Exit);
-        Assert.Contains("There is no material \"birch\" here", asked.Errors);
-    }
-
-    [Fact]
-    public void An_offcut_finds_no_rack_among_sheets_of_another_thickness()
-    {
-        Issue();
-        var other = Path.Combine(_folder, "next.nook.json");
-        File.WriteAllText(other, Job.Replace("18 mm", "12 mm"));
-        var asked = Asked.For("offcuts", FilePath, "--into", other);
-        Assert.Equal(2, asked.Exit);
-        Assert.Contains("\"birch\" is 18 mm thick where it was cut and 12 mm here", asked.Errors);
+        Assert.Contains(says, asked.Errors);
         Assert.DoesNotContain(JobFile.Read(other).Value.Shop.Sheets[0].Stock, s => s.Offcut);
     }
 

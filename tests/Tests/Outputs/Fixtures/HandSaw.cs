@@ -40,7 +40,8 @@ public sealed class HandSaw
         _pieces.Add(named.Id, piece with { Id = named.Id, Use = named.Use, Part = part });
     }
 
-    private static Workpiece Sized(Workpiece on, SheetAxis along, Length from, Length size) =>
+    /// <summary>The stretch of a piece along an axis.</summary>
+    public static Workpiece Sized(Workpiece on, SheetAxis along, Length from, Length size) =>
         along == SheetAxis.Length
             ? on with
             {

@@ -103,43 +103,27 @@ internal sealed class VisitsAndSheetsByTrying
     private bool IsCutAtVisit(Piece piece)
     {
         for (var visit = piece.Visit; visit < _order.Length; visit++)
-        {
-            var distance = _order[visit];
-            foreach (var set in Subsets(piece.Set).Where(s => HasDimension(s, distance)))
-            {
-                var rest = piece.Set & ~set;
-                if (IsCutOff(distance, piece.X, piece.IsSizedX))
-                {
-                    var strip = piece with { X = distance, IsSizedX = true, Set = set, Visit = visit };
-                    var left = piece with
-                    {
-                        X = piece.X - distance - _kerf,
-                        IsSizedX = false,
-                        Set = rest,
-                        Visit = visit,
-                    };
-                    if (Gives(strip.AtSaw()) && Gives(left.AtSaw()))
-                        return true;
-                }
-                if (IsCutOff(distance, piece.Y, piece.IsSizedY))
-                {
-                    var strip = piece with { Y = distance, IsSizedY = true, Set = set, Visit = visit };
-                    var left = piece with
-                    {
-                        Y = piece.Y - distance - _kerf,
-                        IsSizedY = false,
-                        Set = rest,
-                        Visit = visit,
-                    };
-                    if (Gives(strip.AtSaw()) && Gives(left.AtSaw()))
-                        return true;
-                }
-            }
-        }
+            foreach (var set in Subsets(piece.Set).Where(s => HasDimension(s, _order[visit])))
+                if (IsCutOff(piece, set, visit, alongX: true) || IsCutOff(piece, set, visit, alongX: false))
+                    return true;
         return false;
     }
 
-    private static bool IsCutOff(int distance, int size, bool isSized) => isSized ? distance < size : distance <= size;
+    private bool IsCutOff(Piece piece, int set, int visit, bool alongX)
+    {
+        var (distance, size) = (_order[visit], alongX ? piece.X : piece.Y);
+        var isSized = alongX ? piece.IsSizedX : piece.IsSizedY;
+        return (isSized ? distance < size : distance <= size)
+            && Gives(Side(distance, isSized: true, set).AtSaw())
+            && Gives(Side(size - distance - _kerf, isSized: false, piece.Set & ~set).AtSaw());
+
+        Piece Side(int side, bool isSized, int parts) =>
+            (alongX ? piece with { X = side, IsSizedX = isSized } : piece with { Y = side, IsSizedY = isSized }) with
+            {
+                Set = parts,
+                Visit = visit,
+            };
+    }
 
     /// <summary>A rough cut before all visits: both halves have their edges dressed. What the first half can do with is enough.</summary>
     private bool IsCutRough(Piece piece)

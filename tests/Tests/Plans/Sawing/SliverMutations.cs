@@ -1,5 +1,6 @@
 using Nookwright.Cutting;
 using Nookwright.Measure;
+using Nookwright.Tests.Fixtures;
 
 namespace Nookwright.Tests.Sawing;
 
@@ -28,11 +29,11 @@ internal static class SliverMutations
             Workpieces =
             [
                 .. plan.Workpieces,
-                Slice(sliver, along, Length.Zero, half) with
+                HandSaw.Sized(sliver, along, Length.Zero, half) with
                 {
                     Id = "half-1",
                 },
-                Slice(sliver, along, beyond, Size(sliver, along) - beyond) with
+                HandSaw.Sized(sliver, along, beyond, Size(sliver, along) - beyond) with
                 {
                     Id = "half-2",
                 },
@@ -45,17 +46,4 @@ internal static class SliverMutations
 
     private static Length Size(Workpiece piece, SheetAxis axis) =>
         axis == SheetAxis.Length ? piece.Length : piece.Width;
-
-    private static Workpiece Slice(Workpiece piece, SheetAxis axis, Length from, Length size) =>
-        axis == SheetAxis.Length
-            ? piece with
-            {
-                X = piece.X + from,
-                Length = size,
-            }
-            : piece with
-            {
-                Y = piece.Y + from,
-                Width = size,
-            };
 }

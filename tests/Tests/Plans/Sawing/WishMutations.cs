@@ -1,5 +1,6 @@
 using Nookwright.Cutting;
 using Nookwright.Shop;
+using Nookwright.Tests.Rounds;
 using static Nookwright.Tests.Cutting.Jobs;
 
 namespace Nookwright.Tests.Sawing;
@@ -81,7 +82,7 @@ internal static class WishMutations
         var parts = plan.Workpieces.Where(w => w.Use == WorkpieceUse.Part).ToList();
         return from strip in plan.Workpieces
             where strip.Use == WorkpieceUse.Strip && IsSized(strip, plan)
-            let inside = parts.Where(p => IsIn(p, strip)).Select(p => p.Part!).ToList()
+            let inside = parts.Where(p => Issued.IsWithin(p, strip)).Select(p => p.Part!).ToList()
             from other in inside.Skip(1)
             let apart = new CutApart("unlike", [inside[0], other])
             select new Mutation(plan, request with { Apart = [apart] }, null, "come from one strip");
@@ -102,11 +103,4 @@ internal static class WishMutations
 
     private static bool IsSized(Workpiece strip, Plan plan) =>
         plan.Cuts.Any(c => c.Gives == strip.Id && c.Kind == CutKind.Sizing);
-
-    private static bool IsIn(Workpiece piece, Workpiece whole) =>
-        piece.Sheet == whole.Sheet
-        && piece.X >= whole.X
-        && piece.Y >= whole.Y
-        && piece.X + piece.Length <= whole.X + whole.Length
-        && piece.Y + piece.Width <= whole.Y + whole.Width;
 }
