@@ -114,6 +114,7 @@ public sealed class WorkTests(Chromium chromium) : OwnWebTests(chromium)
         await Open("draw");
         await Expect(Stage).ToHaveAttributeAsync("data-shown", Number());
         await Page.GetByRole(AriaRole.Group, new() { Name = "Look from" }).GetByText("Front").ClickAsync();
+        await Expect(Stage).ToHaveAttributeAsync("data-look", "front");
         var box = (await Stage.BoundingBoxAsync())!;
         // From in front, the boxes fill the lower third of the recess.
         await Stage.ClickAsync(

@@ -52,6 +52,7 @@ export class Viewer {
   private selected: string | null = null;
   private apart = 0;
   private isAsked = false;
+  private lookedFrom = "";
   private isPlaced = false;
 
   constructor(
@@ -101,6 +102,7 @@ export class Viewer {
 
   /** Looks from a named side, with everything in the picture. */
   look(from: string): void {
+    this.lookedFrom = from;
     this.fit(new Vector3(...(looks[from] ?? looks.corner!)).normalize());
   }
 
@@ -262,6 +264,8 @@ export class Viewer {
       this.isAsked = false;
       this.room.turnTo(this.camera);
       this.renderer.render(this.stage, this.camera);
+      // Of the picture as it is drawn now: from here on a click is on what is seen.
+      this.host.dataset.look = this.lookedFrom;
       this.host.dataset.shown = String(this.boards.filter((board) => board.visible).length);
     });
   }
